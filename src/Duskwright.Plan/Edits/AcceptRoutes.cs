@@ -1,0 +1,20 @@
+using Duskwright.Plan.Document;
+
+namespace Duskwright.Plan.Edits;
+
+/// <summary>Suggested routes taken into the town. A route that is laid stays as it is.</summary>
+/// <param name="Routes">The routes, one a building.</param>
+public sealed record AcceptRoutes(ItemList<Route> Routes) : TownEdit
+{
+    /// <inheritdoc/>
+    public override string Label => $"Take these {Routes.Count} routes";
+
+    /// <inheritdoc/>
+    public override Town Apply(Town town)
+    {
+        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        var taken = Routes.Where(r => !laid.Contains(r.Building)).ToList();
+        var replaced = taken.Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        return town with { Routes = town.Routes.Where(r => !replaced.Contains(r.Building)).Concat(taken).ToItemList() };
+    }
+}
