@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+
+namespace Duskwright.Circuits.Networks;
+
+/// <summary>Nodes and the elements between them; node 0 is the reference, at 0 V.</summary>
+public sealed record Network
+{
+    /// <summary>Makes a network.</summary>
+    /// <param name="nodeCount">Number of nodes, the reference included.</param>
+    /// <param name="elements">The elements; their nodes lie in 0 … nodeCount − 1.</param>
+    /// <exception cref="ArgumentException">An element joins a node that does not exist, joins a node to itself, or has a resistance that is not positive.</exception>
+    public Network(int nodeCount, ImmutableArray<Element> elements)
+    {
+        foreach (var element in elements)
+        {
+            if (element.A < 0 || element.A >= nodeCount || element.B < 0 || element.B >= nodeCount || element.A == element.B)
+            {
+                throw new ArgumentException(
+                    $"{element.Name} joins nodes {element.A} and {element.B}; two different nodes of 0 to {nodeCount - 1} are allowed.", nameof(elements));
+            }
+
+            var (ohms, least) = element switch
+            {
+                ResistorElement r => (r.Ohms, double.Epsilon),
+                SourceElement s => (s.Ohms, double.Epsilon),
+                LampElement l => (l.ResistorOhms, 0.0),
+                _ => throw new ArgumentException($"{element.Name} is of a kind the solver does not know.", nameof(elements)),
+            };
+            if (!double.IsFinite(ohms) || ohms < least)
+            {
+                throw new ArgumentException($"{element.Name} has {ohms} Ω; a finite resistance {(least > 0 ? "above" : "from")} 0 Ω is allowed.", nameof(elements));
+            }
+        }
+
+        NodeCount = nodeCount;
+        Elements = elements;
+    }
+
+    /// <summary>Number of nodes, the reference included.</summary>
+    public int NodeCount { get; }
+
+    /// <summary>The elements.</summary>
+    public ImmutableArray<Element> Elements { get; }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+
+namespace Duskwright.Circuits.Supplies;
+
+/// <summary>A cell as a store of two wells: what is at once available, and what follows (Manwell and McGowan, Solar Energy 50 (1993) 399–405).</summary>
+/// <param name="ChargeCoulombs">All charge of a fresh cell, C.</param>
+/// <param name="AvailableShare">c, share of it in the available well, 0 to 1.</param>
+/// <param name="FollowPerSecond">k′, rate at which the wells level out, 1/s.</param>
+/// <param name="Curve">Open-circuit voltage and resistance against the share left in the available well, fullest first, at least two points.</param>
+/// <param name="EndVolts">Voltage at which the cell counts as flat, V.</param>
+/// <remarks>Voltage follows the available well and the resistance its depth, so rate loss is counted once.</remarks>
+public sealed record CellLaw(
+    double ChargeCoulombs, double AvailableShare, double FollowPerSecond, ImmutableArray<CellCurvePoint> Curve, double EndVolts)
+{
+    /// <summary>Share of all charge that is left.</summary>
+    /// <param name="state">The wells.</param>
+    /// <returns>0 to 1.</returns>
+    public double Left(CellState state) => (state.AvailableCoulombs + state.BoundCoulombs) / ChargeCoulombs;
+
+    /// <summary>Share of the available well that is left.</summary>
+    /// <param name="state">The wells.</param>
+    /// <returns>0 to 1.</returns>
+    public double AvailableLeft(CellState state) => state.AvailableCoulombs / (AvailableShare * ChargeCoulombs);
+
+    /// <summary>Open-circuit voltage and resistance at a state.</summary>
+    /// <param name="state">The wells.</param>
+    /// <returns>V and Ω of one cell, straight between the points of the curve.</returns>
+    public (double OpenVolts, double Ohms) At(CellState state)
+    {
+        var left = AvailableLeft(state);
+        for (var i = 1; i < Curve.Length; i++)
+        {
+            if (left >= Curve[i].Left || i == Curve.Length - 1)
+            {
+                var (full, empty) = (Curve[i - 1], Curve[i]);
+                var along = Math.Clamp((left - empty.Left) / (full.Left - empty.Left), 0, 1);
+                return (empty.OpenVolts + (along * (full.OpenVolts - empty.OpenVolts)), empty.Ohms + (along * (full.Ohms - empty.Ohms)));
+            }
+        }
+
+        throw new InvalidOperationException("A cell's curve has at least two points.");
+    }
+
+    /// <summary>The wells after a steady current has flowed for a time; a current of zero is a rest.</summary>
+    /// <param name="state">The wells before.</param>
+    /// <param name="amps">Current drawn from one cell, A; negative charges it.</param>
+    /// <param name="seconds">Time, s.</param>
+    /// <returns>The wells after, neither below empty nor above full.</returns>
+    public CellState Advance(CellState state, double amps, double seconds)
+    {
+        // Closed form of the two-well model, Manwell and McGowan (1993), equations 6 and 7.
+        var all = state.AvailableCoulombs + state.BoundCoulombs;
+        var k = FollowPerSecond;
+        var stay = Math.Exp(-k * seconds);
+        var level = 1 - stay;
+        var lag = (k * seconds) - level;
+        var available = (state.AvailableCoulombs * stay) + (((all * k * AvailableShare) - amps) * level / k) - (amps * AvailableShare * lag / k);
+        var left = Math.Clamp(all - (amps * seconds), 0, ChargeCoulombs);
+        available = Math.Clamp(available, 0, Math.Min(left, AvailableShare * ChargeCoulombs));
+        return new CellState(available, left - available);
+    }
+}
+
+/// <summary>One point of a cell's curve.</summary>
+/// <param name="Left">Share left in the available well.</param>
+/// <param name="OpenVolts">Open-circuit voltage, V.</param>
+/// <param name="Ohms">Steady (polarisation) resistance, Ω.</param>
+public readonly record struct CellCurvePoint(double Left, double OpenVolts, double Ohms);
+
+/// <summary>How full a cell's two wells are.</summary>
+/// <param name="AvailableCoulombs">What is at once available, C.</param>
+/// <param name="BoundCoulombs">What follows, C.</param>
+public readonly record struct CellState(double AvailableCoulombs, double BoundCoulombs)
+{
+    /// <summary>A rested cell with a share of its charge left.</summary>
+    /// <param name="law">The cell.</param>
+    /// <param name="chargeLeftShare">0 to 1.</param>
+    /// <returns>The wells, level with one another.</returns>
+    public static CellState At(CellLaw law, double chargeLeftShare)
+    {
+        var left = law.ChargeCoulombs * chargeLeftShare;
+        return new CellState(left * law.AvailableShare, left * (1 - law.AvailableShare));
+    }
+}
