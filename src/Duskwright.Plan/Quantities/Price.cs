@@ -10,7 +10,7 @@ public readonly record struct Price : IQuantity<Price>
     public double Units { get; }
 
     /// <inheritdoc/>
-    public static string FieldSuffix => "_price";
+    public static string FieldSuffix => "";
 
     /// <inheritdoc/>
     public double Exchange => Units;

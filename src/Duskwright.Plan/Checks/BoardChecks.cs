@@ -1,0 +1,98 @@
+using Duskwright.Plan.Document;
+
+namespace Duskwright.Plan.Checks;
+
+/// <summary>The board and what lies on it.</summary>
+internal static class BoardChecks
+{
+    private const double MostBoardMillimetres = 20_000;
+
+    internal static IEnumerable<Problem> Of(Town town)
+    {
+        if (town.ScaleRatio is { } ratio && !(ratio is >= 1 and <= 2000))
+        {
+            yield return new Problem("scale_ratio", "scale", $"The scale is 1:{ratio}; 1:1 to 1:2000 is allowed.", "Write the second number of the ratio, 160 for 1:160.");
+        }
+
+        if (town.Board is not { } board)
+        {
+            yield break;
+        }
+
+        foreach (var (name, size) in new[] { ("width_mm", board.Width), ("depth_mm", board.Depth) })
+        {
+            if (size.Millimetres is <= 0 or > MostBoardMillimetres)
+            {
+                yield return new Problem($"board.{name}", "board-size", $"The board's {name[..^3]} is {size.Millimetres} mm; more than 0 and at most {MostBoardMillimetres} mm is allowed.", "Measure the board in millimetres.");
+            }
+        }
+
+        foreach (var problem in Twice.In(board.Levels.Select(l => l.Id), "board.levels", "level")
+            .Concat(Twice.In(board.Wireways.Select(w => w.Id), "board.wireways", "wireway"))
+            .Concat(Twice.In(board.FeedHoles.Select(h => h.Id), "board.feed_holes", "feed hole")))
+        {
+            yield return problem;
+        }
+
+        if (board.Bank is { } bank && !On(board, bank.At))
+        {
+            yield return Off("board.bank.at", "The bank", bank.At, board);
+        }
+
+        for (var i = 0; i < board.FeedHoles.Count; i++)
+        {
+            var hole = board.FeedHoles[i];
+            if (!On(board, hole.At))
+            {
+                yield return Off($"board.feed_holes[{i}].at", $"Feed hole {hole.Id}", hole.At, board);
+            }
+
+            if (hole.Bore is { Millimetres: <= 0 or > 100 } bore)
+            {
+                yield return new Problem($"board.feed_holes[{i}].bore_mm", "size", $"Feed hole {hole.Id} has a bore of {bore.Millimetres} mm; more than 0 and at most 100 mm is allowed.", "Measure the drill.");
+            }
+        }
+
+        for (var i = 0; i < board.Wireways.Count; i++)
+        {
+            var way = board.Wireways[i];
+            if (way.Points.Count < 2)
+            {
+                yield return new Problem($"board.wireways[{i}].points", "too-few-points", $"Wireway {way.Id} has {way.Points.Count} point; a line needs at least two.", "Add the point where it ends.");
+            }
+
+            if (way.Points.FirstOrDefault(p => !On(board, p)) is { } outside)
+            {
+                yield return Off($"board.wireways[{i}].points", $"Wireway {way.Id}", outside, board);
+            }
+
+            if (way.CapacityPairs is < 1)
+            {
+                yield return new Problem($"board.wireways[{i}].capacity_pairs", "size", $"Wireway {way.Id} takes {way.CapacityPairs} pairs; at least 1 is allowed.", "Leave it out where it takes as many as are needed.");
+            }
+        }
+
+        for (var i = 0; i < board.Scenery.Count; i++)
+        {
+            var least = board.Scenery[i].Kind switch
+            {
+                SceneryKind.Water or SceneryKind.Field or SceneryKind.Obstacle => 3,
+                SceneryKind.Tree or SceneryKind.Clutter => 1,
+                _ => 2,
+            };
+            if (board.Scenery[i].Points.Count < least)
+            {
+                yield return new Problem($"board.scenery[{i}].points", "too-few-points", $"A {board.Scenery[i].Kind} needs at least {least} points and has {board.Scenery[i].Points.Count}.", "Add the missing points.");
+            }
+        }
+    }
+
+    internal static bool On(Board board, Point point) =>
+        point.X.Millimetres >= 0 && point.X.Millimetres <= board.Width.Millimetres && point.Y.Millimetres >= 0 && point.Y.Millimetres <= board.Depth.Millimetres;
+
+    internal static Problem Off(string path, string what, Point at, Board board) => new(
+        path,
+        "off-the-board",
+        $"{what} lies at {at.X.Millimetres}, {at.Y.Millimetres} mm, off the board of {board.Width.Millimetres} × {board.Depth.Millimetres} mm.",
+        "Move it onto the board, or make the board larger.");
+}
