@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+
+namespace Duskwright.Harness.Routes;
+
+/// <summary>Shortest ways for pairs from buildings to the bank along wireways. First version: every pair on its own; over-full wireways are reported, not avoided.</summary>
+public static class Router
+{
+    /// <summary>Finds a way for each building.</summary>
+    /// <param name="ways">The wireways; where one touches or crosses another they are joined.</param>
+    /// <param name="demands">Where pairs start.</param>
+    /// <param name="bank">Where they end.</param>
+    /// <param name="rules">Slack, detour where there are no wireways, and how far a pair may run off them.</param>
+    /// <returns>One answer a demand, in their order.</returns>
+    public static ImmutableArray<RouteAnswer> Route(
+        ImmutableArray<WirewayLine> ways, ImmutableArray<RouteDemand> demands, PlanePoint bank, RouteRules rules)
+    {
+        if (ways.IsEmpty)
+        {
+            return [.. demands.Select(d => new RouteAnswer(d.Building, [d.From, bank], (d.From.DistanceTo(bank) * rules.DetourFactor) + rules.SlackMetres, [], null))];
+        }
+
+        var graph = new WireGraph(ways, [bank, .. demands.Select(d => d.Hole ?? d.From)]);
+        var tree = graph.ShortestFrom(0);
+        return [.. demands.Select((demand, i) => Answer(demand, i + 1, graph, tree, bank, rules))];
+    }
+
+    private static RouteAnswer Answer(RouteDemand demand, int terminal, WireGraph graph, ShortestTree tree, PlanePoint bank, RouteRules rules)
+    {
+        var hole = demand.Hole ?? demand.From;
+        var (join, bankJoin) = (graph.JoinOf(terminal), graph.JoinOf(0));
+        var stub = hole.DistanceTo(join);
+        if (stub > rules.MostStubMetres)
+        {
+            return RouteAnswer.Failed(demand.Building, $"{demand.Building} lies {Mm(stub)} mm from the nearest wireway; at most {Mm(rules.MostStubMetres)} mm is bridged");
+        }
+
+        if (bank.DistanceTo(bankJoin) is var bankStub && bankStub > rules.MostStubMetres)
+        {
+            return RouteAnswer.Failed(demand.Building, $"The bank lies {Mm(bankStub)} mm from the nearest wireway, so {demand.Building} cannot reach it");
+        }
+
+        var (points, used, length) = tree.PathTo(graph.TerminalNode(terminal));
+        if (double.IsInfinity(length))
+        {
+            return RouteAnswer.Failed(demand.Building, $"{demand.Building} reaches a wireway that does not lead to the bank");
+        }
+
+        var all = new List<PlanePoint> { demand.From, hole };
+        all.AddRange(points);
+        all.Add(bank);
+        var total = demand.From.DistanceTo(hole) + stub + length + bank.DistanceTo(bankJoin) + rules.SlackMetres;
+        return new RouteAnswer(demand.Building, [.. WithoutRepeats(all)], total, used, null);
+    }
+
+    private static IEnumerable<PlanePoint> WithoutRepeats(List<PlanePoint> points) =>
+        points.Where((p, i) => i == 0 || p.DistanceTo(points[i - 1]) > 1e-6);
+
+    private static string Mm(double metres) => Math.Round(metres * 1000).ToString(System.Globalization.CultureInfo.InvariantCulture);
+}
+
+/// <summary>A wireway.</summary>
+/// <param name="Id">Its name.</param>
+/// <param name="Points">Its line, m.</param>
+/// <param name="ClimbMetres">Length added for a change of level, spread along it.</param>
+public sealed record WirewayLine(string Id, ImmutableArray<PlanePoint> Points, double ClimbMetres = 0);
+
+/// <summary>Where a pair starts.</summary>
+/// <param name="Building">The building.</param>
+/// <param name="From">Where it stands.</param>
+/// <param name="Hole">The hole its pair goes through; none for straight down.</param>
+public sealed record RouteDemand(string Building, PlanePoint From, PlanePoint? Hole = null);
+
+/// <summary>The maker's rules for routes.</summary>
+/// <param name="SlackMetres">Added to each pair, m.</param>
+/// <param name="DetourFactor">Pair over straight distance where no wireway is drawn.</param>
+/// <param name="MostStubMetres">How far a pair may run off the wireways to reach one, m.</param>
+public sealed record RouteRules(double SlackMetres, double DetourFactor, double MostStubMetres = 0.25);
+
+/// <summary>A way found, or why there is none.</summary>
+/// <param name="Building">The building.</param>
+/// <param name="Points">Its line from the building to the bank, m; empty where there is none.</param>
+/// <param name="LengthMetres">Length of the pair, slack and climbs included, m.</param>
+/// <param name="Wireways">The wireways it uses, in order.</param>
+/// <param name="NoRoute">Why there is none, naming the building and the gap; none where there is a way.</param>
+public sealed record RouteAnswer(
+    string Building, ImmutableArray<PlanePoint> Points, double LengthMetres, ImmutableArray<string> Wireways, string? NoRoute)
+{
+    internal static RouteAnswer Failed(string building, string reason) => new(building, [], 0, [], reason);
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+
+namespace Duskwright.Harness.Routes;
+
+/// <summary>Wireways as nodes and pieces; every terminal joins at the nearest point of any wireway.</summary>
+internal sealed class WireGraph
+{
+    // Points nearer than this are one point: half a millimetre, the width of a pencil line.
+    private const double SameMetres = 0.0005;
+
+    private readonly List<PlanePoint> _nodes = [];
+    private readonly List<List<(int To, double Metres, string Way)>> _pieces = [];
+    private readonly List<int> _terminals = [];
+
+    internal WireGraph(ImmutableArray<WirewayLine> ways, ImmutableArray<PlanePoint> terminals)
+    {
+        var segments = ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1), (a, b) => (Way: w, From: a, To: b))).ToList();
+        var cuts = segments.Select(s => new List<PlanePoint> { s.From, s.To }).ToList();
+        for (var i = 0; i < segments.Count; i++)
+        {
+            for (var j = i + 1; j < segments.Count; j++)
+            {
+                foreach (var point in Meetings(segments[i].From, segments[i].To, segments[j].From, segments[j].To))
+                {
+                    cuts[i].Add(point);
+                    cuts[j].Add(point);
+                }
+            }
+        }
+
+        foreach (var terminal in terminals)
+        {
+            var (index, join) = segments
+                .Select((s, i) => (i, Point: terminal.NearestOn(s.From, s.To)))
+                .MinBy(x => terminal.DistanceTo(x.Point));
+            cuts[index].Add(join);
+            _terminals.Add(NodeAt(join));
+        }
+
+        for (var i = 0; i < segments.Count; i++)
+        {
+            var (way, from, _) = segments[i];
+            var wayLength = way.Points.Zip(way.Points.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
+            var stretch = wayLength > 0 ? 1 + (way.ClimbMetres / wayLength) : 1;
+            var along = cuts[i].OrderBy(from.DistanceTo).Select(NodeAt).Distinct().ToList();
+            for (var k = 1; k < along.Count; k++)
+            {
+                var metres = _nodes[along[k - 1]].DistanceTo(_nodes[along[k]]) * stretch;
+                _pieces[along[k - 1]].Add((along[k], metres, way.Id));
+                _pieces[along[k]].Add((along[k - 1], metres, way.Id));
+            }
+        }
+    }
+
+    internal PlanePoint JoinOf(int terminal) => _nodes[_terminals[terminal]];
+
+    internal int TerminalNode(int terminal) => _terminals[terminal];
+
+    /// <summary>Dijkstra's shortest ways from one terminal to everywhere.</summary>
+    internal ShortestTree ShortestFrom(int terminal)
+    {
+        var metres = Enumerable.Repeat(double.PositiveInfinity, _nodes.Count).ToArray();
+        var towards = new (int Node, string Way)[_nodes.Count];
+        var queue = new PriorityQueue<int, (double, int)>();
+        metres[_terminals[terminal]] = 0;
+        queue.Enqueue(_terminals[terminal], (0, _terminals[terminal]));
+        while (queue.TryDequeue(out var node, out var reached))
+        {
+            if (reached.Item1 > metres[node])
+            {
+                continue;
+            }
+
+            foreach (var (to, length, way) in _pieces[node])
+            {
+                if (metres[node] + length < metres[to])
+                {
+                    metres[to] = metres[node] + length;
+                    towards[to] = (node, way);
+                    queue.Enqueue(to, (metres[to], to));
+                }
+            }
+        }
+
+        return new ShortestTree(_nodes, _terminals[terminal], metres, towards);
+    }
+
+    private int NodeAt(PlanePoint point)
+    {
+        var node = _nodes.FindIndex(n => n.DistanceTo(point) < SameMetres);
+        if (node >= 0)
+        {
+            return node;
+        }
+
+        _nodes.Add(point);
+        _pieces.Add([]);
+        return _nodes.Count - 1;
+    }
+
+    // Where two pieces cross, or where an end of one lies on the other.
+    private static IEnumerable<PlanePoint> Meetings(PlanePoint a, PlanePoint b, PlanePoint c, PlanePoint d)
+    {
+        foreach (var (point, from, to) in new[] { (a, c, d), (b, c, d), (c, a, b), (d, a, b) })
+        {
+            if (point.DistanceTo(point.NearestOn(from, to)) < SameMetres)
+            {
+                yield return point;
+            }
+        }
+
+        var cross = ((b.X - a.X) * (d.Y - c.Y)) - ((b.Y - a.Y) * (d.X - c.X));
+        if (cross != 0)
+        {
+            var s = (((c.X - a.X) * (d.Y - c.Y)) - ((c.Y - a.Y) * (d.X - c.X))) / cross;
+            var t = (((c.X - a.X) * (b.Y - a.Y)) - ((c.Y - a.Y) * (b.X - a.X))) / cross;
+            if (s is > 0 and < 1 && t is > 0 and < 1)
+            {
+                yield return new PlanePoint(a.X + (s * (b.X - a.X)), a.Y + (s * (b.Y - a.Y)));
+            }
+        }
+    }
+}
