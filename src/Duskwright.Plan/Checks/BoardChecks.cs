@@ -58,7 +58,7 @@ internal static class BoardChecks
             var way = board.Wireways[i];
             if (way.Points.Count < 2)
             {
-                yield return new Problem($"board.wireways[{i}].points", "too-few-points", $"Wireway {way.Id} has {way.Points.Count} point; a line needs at least two.", "Add the point where it ends.");
+                yield return new Problem($"board.wireways[{i}].points", "too-few-points", $"Wireway {way.Id} has {way.Points.Count} points; a line needs at least two.", "Add the point where it ends.");
             }
 
             if (way.Points.FirstOrDefault(p => !On(board, p)) is { } outside)
@@ -72,6 +72,19 @@ internal static class BoardChecks
             }
         }
 
+        for (var i = 0; i < board.Levels.Count; i++)
+        {
+            var level = board.Levels[i];
+            if (level.Outline.Count is 1 or 2)
+            {
+                yield return new Problem($"board.levels[{i}].outline", "too-few-points", $"Level {level.Id} has an outline of {level.Outline.Count} points; at least three are needed.", "Add a corner, or leave it out for the whole board.");
+            }
+            else if (level.Outline.Count > 3 && Outline.CrossesItself(level.Outline))
+            {
+                yield return new Problem($"board.levels[{i}].outline", "crosses-itself", $"The outline of level {level.Id} crosses itself.", "Go round the corners in order.");
+            }
+        }
+
         for (var i = 0; i < board.Scenery.Count; i++)
         {
             var least = board.Scenery[i].Kind switch
@@ -82,10 +95,12 @@ internal static class BoardChecks
             };
             if (board.Scenery[i].Points.Count < least)
             {
-                yield return new Problem($"board.scenery[{i}].points", "too-few-points", $"A {board.Scenery[i].Kind} needs at least {least} points and has {board.Scenery[i].Points.Count}.", "Add the missing points.");
+                yield return new Problem($"board.scenery[{i}].points", "too-few-points", $"Scenery of kind {Lower(board.Scenery[i].Kind)} needs at least {least} points and has {board.Scenery[i].Points.Count}.", "Add the missing points.");
             }
         }
     }
+
+    private static string Lower(SceneryKind kind) => kind.ToString().ToLowerInvariant();
 
     internal static bool On(Board board, Point point) =>
         point.X.Millimetres >= 0 && point.X.Millimetres <= board.Width.Millimetres && point.Y.Millimetres >= 0 && point.Y.Millimetres <= board.Depth.Millimetres;

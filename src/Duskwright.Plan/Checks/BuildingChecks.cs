@@ -44,16 +44,17 @@ internal static class BuildingChecks
             yield return new Problem($"{path}.leds", "led-count", $"{name} is said to have {said} LEDs, and its rooms hold {described}.", "Leave \"leds\" out where the rooms are described.");
         }
 
-        foreach (var (field, length) in new (string, Length?)[]
+        foreach (var problem in Sizes(
+            name,
+            path,
+            ("distance_mm", building.Distance),
+            ("pair_length_mm", building.PairLength),
+            ("tail_length_mm", building.TailLength),
+            ("place.width_mm", building.Place?.Width),
+            ("place.depth_mm", building.Place?.Depth),
+            ("roof.rise_mm", building.Roof?.Rise)))
         {
-            ("distance_mm", building.Distance), ("pair_length_mm", building.PairLength), ("tail_length_mm", building.TailLength),
-            ("place.width_mm", building.Place?.Width), ("place.depth_mm", building.Place?.Depth), ("roof.rise_mm", building.Roof?.Rise),
-        })
-        {
-            if (length is { Millimetres: <= 0 or > MostSizeMillimetres } size)
-            {
-                yield return new Problem($"{path}.{field}", "size", $"{name}: {field} is {size.Millimetres}; more than 0 and at most {MostSizeMillimetres} mm is allowed.", "Leave it out where it is not known.");
-            }
+            yield return problem;
         }
 
         foreach (var problem in OfPlace(town, building, path))
@@ -63,9 +64,19 @@ internal static class BuildingChecks
 
         for (var s = 0; s < building.Storeys.Count; s++)
         {
+            foreach (var problem in Sizes($"A storey of {name}", $"{path}.storeys[{s}]", ("height_mm", building.Storeys[s].Height)))
+            {
+                yield return problem;
+            }
+
             for (var r = 0; r < building.Storeys[s].Rooms.Count; r++)
             {
                 var room = building.Storeys[s].Rooms[r];
+                foreach (var problem in Sizes($"A room of {name}", $"{path}.storeys[{s}].rooms[{r}]", ("width_mm", room.Width), ("depth_mm", room.Depth)))
+                {
+                    yield return problem;
+                }
+
                 for (var w = 0; w < room.Windows.Count; w++)
                 {
                     foreach (var problem in OfWindow(building, building.Storeys[s], room.Windows[w], $"{path}.storeys[{s}].rooms[{r}].windows[{w}]"))
@@ -84,6 +95,11 @@ internal static class BuildingChecks
             }
         }
     }
+
+    private static IEnumerable<Problem> Sizes(string what, string path, params (string Field, Length? Length)[] sizes) =>
+        from size in sizes
+        where size.Length is { Millimetres: <= 0 or > MostSizeMillimetres }
+        select new Problem($"{path}.{size.Field}", "size", $"{what}: {size.Field} is {size.Length!.Value.Millimetres}; more than 0 and at most {MostSizeMillimetres} mm is allowed.", "Leave it out where it is not known.");
 
     private static IEnumerable<Problem> OfPlace(Town town, Building building, string path)
     {
@@ -116,6 +132,11 @@ internal static class BuildingChecks
         {
             yield return new Problem(path, "size", $"A window of {building.Name} is {window.Width.Millimetres} × {window.Height.Millimetres} mm; both must be more than 0.", "Measure the opening.");
             yield break;
+        }
+
+        if (window.FromLeft is { Millimetres: < 0 } || window.Sill is { Millimetres: < 0 })
+        {
+            yield return new Problem(path, "window-off-wall", $"A window of {building.Name} begins left of its wall or under its floor; 0 mm or more is allowed.", "Measure from the wall's left end and from the floor.");
         }
 
         var wall = window.Wall is WallSide.Front or WallSide.Back ? building.Place?.Width : building.Place?.Depth ?? building.Place?.Width;

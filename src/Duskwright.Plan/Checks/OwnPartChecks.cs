@@ -21,6 +21,11 @@ internal static partial class OwnPartChecks
         for (var i = 0; i < parts.Lamps.Count; i++)
         {
             var lamp = parts.Lamps[i];
+            if (lamp.ReferenceVoltage.Volts > SupplyChecks.TouchableVolts || MainsWords().IsMatch(lamp.Name) || MainsWords().IsMatch(lamp.Id))
+            {
+                yield return SupplyChecks.Mains($"own_parts.lamps[{i}]", $"{lamp.Name} is marked as mains or has {lamp.ReferenceVoltage.Volts} V");
+            }
+
             foreach (var (field, value) in new[]
             {
                 ("reference_voltage_v", lamp.ReferenceVoltage.Volts), ("reference_current_ma", lamp.ReferenceCurrent.Milliamperes), ("ideality", lamp.Ideality),

@@ -18,9 +18,16 @@ internal static class DocumentUpgrades
     // Version 0 kept the hours of the show at the top, as "hours".
     private static void ShowHoursMoveIntoShow(JsonObject document)
     {
-        if (document.Remove("hours", out var hours))
+        if (!document.Remove("hours", out var hours))
         {
-            document["show"] = new JsonObject { ["hours_per_day_h"] = hours };
+            return;
         }
+
+        if (document["show"] is not JsonObject show)
+        {
+            document["show"] = show = [];
+        }
+
+        show["hours_per_day_h"] = hours;
     }
 }

@@ -5,7 +5,7 @@ using Duskwright.Plan.Document;
 
 namespace Duskwright.Plan.Format;
 
-/// <summary>Finds fields that a town does not have, all at once, and says which one was probably meant.</summary>
+/// <summary>Finds, all at once, fields that a town does not have, fields that it lacks, and values that are not of their field's kind.</summary>
 internal static class FieldChecks
 {
     internal static ItemList<Problem> Of(JsonObject document)
@@ -17,33 +17,61 @@ internal static class FieldChecks
 
     private static void Walk(JsonNode? node, Type type, string path, List<Problem> problems)
     {
-        if (node is JsonArray list && type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ItemList<>))
+        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ItemList<>))
         {
-            for (var i = 0; i < list.Count; i++)
-            {
-                Walk(list[i], type.GetGenericArguments()[0], $"{path}[{i}]", problems);
-            }
-
+            WalkList(node, type.GetGenericArguments()[0], path, problems);
             return;
         }
 
         var info = TownJsonOptions.Shared.GetTypeInfo(Nullable.GetUnderlyingType(type) ?? type);
-        if (node is not JsonObject fields || info.Kind != JsonTypeInfoKind.Object)
+        if (info.Kind != JsonTypeInfoKind.Object)
         {
+            if (ValueWords.WhyNot(node, type) is { } expected)
+            {
+                problems.Add(new Problem(path, "wrong-value", $"{LastName(path)} is {Shown(node)}; {expected} is allowed.", "Compare it with the examples or with the schema."));
+            }
+
             return;
         }
 
+        if (node is JsonObject fields)
+        {
+            WalkFields(fields, info, path, problems);
+        }
+        else
+        {
+            problems.Add(new Problem(path, "wrong-value", $"{LastName(path)} is {Shown(node)}; fields between {{ and }} are allowed.", "Compare it with the examples or with the schema."));
+        }
+    }
+
+    private static void WalkList(JsonNode? node, Type item, string path, List<Problem> problems)
+    {
+        if (node is not JsonArray list)
+        {
+            problems.Add(new Problem(path, "wrong-value", $"{LastName(path)} is {Shown(node)}; a list between [ and ] is allowed.", "Put [ before it and ] behind it."));
+            return;
+        }
+
+        for (var i = 0; i < list.Count; i++)
+        {
+            Walk(list[i], item, $"{path}[{i}]", problems);
+        }
+    }
+
+    private static void WalkFields(JsonObject fields, JsonTypeInfo info, string path, List<Problem> problems)
+    {
         var known = info.Properties.Where(p => p.Get is not null).ToDictionary(p => p.Name, StringComparer.Ordinal);
         foreach (var (name, value) in fields)
         {
             var here = path.Length == 0 ? name : $"{path}.{name}";
-            if (known.TryGetValue(name, out var property))
-            {
-                Walk(value, property.PropertyType, here, problems);
-            }
-            else
+            if (!known.TryGetValue(name, out var property))
             {
                 problems.Add(Unknown(name, here, [.. known.Keys]));
+            }
+            else if (value is not null || property.IsRequired)
+            {
+                // A null says nothing, as if the field were left out.
+                Walk(value, property.PropertyType, here, problems);
             }
         }
 
@@ -56,6 +84,17 @@ internal static class FieldChecks
                 $"Add \"{missing.Name}\"."));
         }
     }
+
+    private static string LastName(string path) => path[(path.LastIndexOf('.') + 1)..];
+
+    private static string Shown(JsonNode? node) => node switch
+    {
+        null => "null",
+        JsonArray => "a list",
+        JsonObject => "a group of fields",
+        _ when node.ToJsonString(TownJsonOptions.Shared) is { Length: > 40 } text => $"{text[..40]}…",
+        _ => node.ToJsonString(TownJsonOptions.Shared),
+    };
 
     private static Problem Unknown(string name, string path, IReadOnlyCollection<string> known)
     {

@@ -17,7 +17,7 @@ internal sealed class ItemListConverterFactory : JsonConverterFactory
         public override ItemList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
             reader.TokenType == JsonTokenType.StartArray
                 ? JsonSerializer.Deserialize<List<T>>(ref reader, options)!.ToItemList()
-                : throw new JsonException(null, new FormatException("A list between [ and ] is expected here."));
+                : throw new JsonException();
 
         public override void Write(Utf8JsonWriter writer, ItemList<T> value, JsonSerializerOptions options)
         {

@@ -21,16 +21,10 @@ internal sealed class QuantityConverterFactory : JsonConverterFactory
     private static T ReadNumber<T>(ref Utf8JsonReader reader)
         where T : struct, IQuantity<T>
     {
-        var unit = T.FieldSuffix.TrimStart('_');
-        if (reader.TokenType != JsonTokenType.Number)
-        {
-            var found = reader.TokenType == JsonTokenType.String ? $"\"{reader.GetString()}\"" : "something else";
-            throw new JsonException(null, new FormatException($"A plain number in {unit} is expected here, and {found} was found."));
-        }
-
-        return reader.TryGetDouble(out var value) && double.IsFinite(value)
+        // What a field allows is said in words by ValueWords, before anything is made of the document.
+        return reader.TokenType == JsonTokenType.Number && reader.TryGetDouble(out var value) && double.IsFinite(value)
             ? T.FromExchange(value)
-            : throw new JsonException(null, new FormatException($"The number is too large for a value in {unit}."));
+            : throw new JsonException();
     }
 
     private sealed class QuantityConverter<T> : JsonConverter<T>

@@ -22,7 +22,7 @@ internal sealed class ResistorChoiceConverter : JsonConverter<ResistorChoice>
 
         return reader.TokenType == JsonTokenType.String && reader.ValueTextEquals("unknown"u8)
             ? ResistorChoice.Unknown
-            : throw new JsonException(null, new FormatException("A resistor is a number of ohms above 0, \"none\" or \"unknown\"."));
+            : throw new JsonException();
     }
 
     public override void Write(Utf8JsonWriter writer, ResistorChoice value, JsonSerializerOptions options)

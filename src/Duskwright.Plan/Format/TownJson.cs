@@ -2,13 +2,14 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 
 namespace Duskwright.Plan.Format;
 
 /// <summary>The town document as JSON: hand-writable, units in the field names, read and written without loss.</summary>
-public static class TownJson
+public static partial class TownJson
 {
     /// <summary>The name of the format, the first field of every document.</summary>
     public const string FormatName = "duskwright-town";
@@ -21,7 +22,7 @@ public static class TownJson
 
     private const int MostDepth = 32;
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
-    private static readonly JsonDocumentOptions Leniency = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true, MaxDepth = MostDepth };
+    private static readonly JsonDocumentOptions Leniency = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true, MaxDepth = MostDepth, AllowDuplicateProperties = false };
 
     /// <summary>Writes a town.</summary>
     /// <param name="town">The town.</param>
@@ -84,46 +85,52 @@ public static class TownJson
         {
             return BrokenJson(broken, text);
         }
-        catch (ArgumentException)
-        {
-            // JsonNode finds a field written twice in one object only when it is looked at; here it is the top one.
-            return TwiceWritten("");
-        }
-
         if (root is not JsonObject document)
         {
             return Refused("", "not-a-town", "The file holds no town: a town is written between { and }.", "Start from one of the examples.");
         }
 
-        try
+        if (Envelope(document) is { } refusal)
         {
-            if (Envelope(document) is { } refusal)
+            return new TownReadResult(null, [refusal]);
+        }
+
+        DocumentUpgrades.Apply(document);
+        document.Remove("format");
+        document.Remove("version");
+        var fields = FieldChecks.Of(document);
+        if (fields.Count > 0)
+        {
+            return new TownReadResult(null, fields);
+        }
+
+        LeaveOutNulls(document);
+        var town = document.Deserialize<Town>(TownJsonOptions.Shared)!;
+        var problems = TownChecks.Of(town);
+        return new TownReadResult(problems.Count == 0 ? town : null, problems);
+    }
+
+    // A null says nothing, as if the field were left out; a record would take it for a value.
+    private static void LeaveOutNulls(JsonNode? node)
+    {
+        if (node is JsonArray list)
+        {
+            foreach (var item in list)
             {
-                return new TownReadResult(null, [refusal]);
+                LeaveOutNulls(item);
+            }
+        }
+        else if (node is JsonObject fields)
+        {
+            foreach (var name in fields.Where(f => f.Value is null).Select(f => f.Key).ToList())
+            {
+                fields.Remove(name);
             }
 
-            DocumentUpgrades.Apply(document);
-            document.Remove("format");
-            document.Remove("version");
-            var fields = FieldChecks.Of(document);
-            if (fields.Count > 0)
+            foreach (var (_, value) in fields)
             {
-                return new TownReadResult(null, fields);
+                LeaveOutNulls(value);
             }
-
-            var town = document.Deserialize<Town>(TownJsonOptions.Shared)!;
-            var problems = TownChecks.Of(town);
-            return new TownReadResult(problems.Count == 0 ? town : null, problems);
-        }
-        catch (ArgumentException)
-        {
-            return TwiceWritten("");
-        }
-        catch (JsonException broken)
-        {
-            return Refused(Path(broken.Path), "wrong-value", broken.InnerException is FormatException or ArgumentException
-                ? broken.InnerException.Message
-                : $"{LastName(broken.Path)} is not written as it should be.", "Compare it with the examples or with the schema.");
         }
     }
 
@@ -151,34 +158,33 @@ public static class TownJson
             return Refused("", "empty", "The file is empty.", "Start from one of the examples.");
         }
 
-        var line = (broken.LineNumber ?? 0) + 1;
-        var column = (broken.BytePositionInLine ?? 0) + 1;
-        var where = string.Create(CultureInfo.InvariantCulture, $"line {line}, column {column}");
+        if (TwiceWritten().Match(broken.Message) is { Success: true } twice)
+        {
+            return Refused("", "field-twice", $"The field \"{twice.Groups[1].Value}\" is written twice between the same pair of brackets.", "Keep one of the two.");
+        }
+
+        var lines = text.TrimEnd().Split('\n');
+        var line = (int)Math.Min(broken.LineNumber ?? 0, lines.Length - 1);
+        var bytes = Encoding.UTF8.GetBytes(lines[line]);
+        var column = Encoding.UTF8.GetCharCount(bytes, 0, (int)Math.Min(broken.BytePositionInLine ?? 0, bytes.Length));
+        var where = string.Create(CultureInfo.InvariantCulture, $"line {line + 1}, column {column + 1}");
         if (broken.Message.Contains("depth", StringComparison.OrdinalIgnoreCase))
         {
             return Refused(where, "too-deep", $"Brackets are nested deeper than {MostDepth} at {where}.", "A town needs about ten; look for a bracket that is never closed.");
         }
 
-        var unfinished = broken.Message.Contains("end of", StringComparison.OrdinalIgnoreCase) || broken.Message.Contains("incomplete", StringComparison.OrdinalIgnoreCase);
-        return unfinished
+        return line == lines.Length - 1 && (column >= lines[line].Length || broken.Message.Contains("end of data", StringComparison.Ordinal))
             ? Refused(where, "cut-short", $"The file ends too early, at {where}.", "The last part is missing; fetch the whole file, or close the open brackets.")
             : Refused(where, "not-json", $"The text cannot be understood at {where}.", "Look there for a comma, quote or bracket that is missing or too many.");
     }
 
-    private static TownReadResult TwiceWritten(string path) =>
-        Refused(path, "field-twice", "A field is written twice between the same pair of brackets.", "Keep one of the two.");
+    // The reader names the field only inside its message.
+    [GeneratedRegex("^Duplicate property '(.*)' encountered")]
+    private static partial Regex TwiceWritten();
 
     private static TownReadResult WrongEncoding() =>
         Refused("", "wrong-encoding", "The file is not UTF-8 text.", "Save it again as UTF-8.");
 
     private static TownReadResult Refused(string path, string rule, string message, string remedy) =>
         new(null, [new Problem(path, rule, message, remedy)]);
-
-    private static string Path(string? jsonPath) => (jsonPath ?? "").TrimStart('$').TrimStart('.');
-
-    private static string LastName(string? jsonPath)
-    {
-        var name = Path(jsonPath);
-        return name.Length == 0 ? "The document" : name[(name.LastIndexOf('.') + 1)..];
-    }
 }

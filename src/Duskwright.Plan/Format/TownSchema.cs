@@ -33,7 +33,7 @@ public static class TownSchema
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
             ["title"] = "Duskwright town",
-            ["description"] = "A miniature town and its lighting. The unit of every quantity is the ending of its field's name: mm, v, ma, ohm, w, ah, h, lx, mcd, deg.",
+            ["description"] = "A miniature town and its lighting. The unit of every quantity is the ending of the name of its field: mm, v, ma, ohm, w, ah, h, lx, mcd, deg.",
             ["type"] = "object",
             ["properties"] = properties,
             ["required"] = new JsonArray("format", "version", "name"),
@@ -55,11 +55,12 @@ public static class TownSchema
             };
         }
 
-        if (UnitSuffix.Of(type) is not null)
+        if (UnitSuffix.Of(type) is { } suffix)
         {
+            var unit = suffix.Length > 0 ? $"In {suffix.TrimStart('_')}." : "In your own money.";
             return Nullable.GetUnderlyingType(type) is null
-                ? new JsonObject { ["type"] = "number" }
-                : new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, new JsonObject { ["enum"] = new JsonArray("unknown", null) }) };
+                ? new JsonObject { ["description"] = unit, ["type"] = "number" }
+                : new JsonObject { ["description"] = unit, ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number" }, new JsonObject { ["enum"] = new JsonArray("unknown", null) }) };
         }
 
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ItemList<>))

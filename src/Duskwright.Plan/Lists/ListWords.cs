@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Plan.Quantities;
+
+namespace Duskwright.Plan.Lists;
+
+/// <summary>The words of a maker's list: counts, colours, resistors, states, and not knowing.</summary>
+internal static partial class ListWords
+{
+    private static readonly (string Word, string Part)[] Colours =
+    [
+        ("warm white", "led-0603-warm-white"), ("white", "led-0603-white"), ("amber", "led-0603-amber"), ("orange", "led-0603-amber"),
+        ("yellow", "led-3mm-yellow"), ("red", "led-0603-red"), ("green", "led-0603-green"), ("blue", "led-0603-blue"),
+        ("flickering", "flicker-3mm-yellow"), ("flicker", "flicker-3mm-yellow"),
+    ];
+
+    internal static IEnumerable<string> ColourWords => Colours.Select(c => c.Word);
+
+    internal static bool IsUnknown(string text) =>
+        text.Replace('’', '\'').ToLowerInvariant() is "?" or "??" or "???" or "don't know" or "dont know" or "do not know" or "unknown" or "not sure" or "no idea" or "n/a";
+
+    /// <summary>A whole number with the word behind it: "2 amber" is 2 and "amber".</summary>
+    internal static (int Count, string Word)? Count(string text)
+    {
+        var match = CountAndRest().Match(text);
+        return match.Success && int.TryParse(match.Groups["count"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            ? (count, match.Groups["rest"].Value.Trim())
+            : null;
+    }
+
+    /// <summary>The built-in part that a colour or a part's id names.</summary>
+    internal static string? Lamp(string text)
+    {
+        var plain = text.Trim().ToLowerInvariant();
+        return Colours.FirstOrDefault(c => c.Word == plain).Part ?? Catalogue.Parts.Lamps.FirstOrDefault(l => l.Id == plain)?.Id;
+    }
+
+    /// <summary>A resistor: 270, 270 Ω, 270R, 1k, 1.2k, 4k7, none.</summary>
+    internal static ResistorChoice? Resistor(string text)
+    {
+        if (IsUnknown(text))
+        {
+            return ResistorChoice.Unknown;
+        }
+
+        if (text.ToLowerInvariant() is "none" or "no" or "without")
+        {
+            return ResistorChoice.None;
+        }
+
+        // IEC 60062: the letter may stand where the decimal point would, 4k7 for 4.7 kΩ.
+        var match = Ohms().Match(text.Trim());
+        var inner = match.Groups["behind"].Value;
+        if (!match.Success || !LengthText.TryNumber(inner.Length > 0 ? $"{match.Groups["number"].Value}.{inner}" : match.Groups["number"].Value, out var number))
+        {
+            return null;
+        }
+
+        var ohms = number * (match.Groups["letter"].Value is "k" or "K" ? 1000 : 1);
+        return ohms > 0 ? ResistorChoice.Of(Resistance.FromOhms(ohms)) : null;
+    }
+
+    internal static BuildingState? State(string text) => text.ToLowerInvariant() switch
+    {
+        "idea" or "planned" => BuildingState.Idea,
+        "shell" => BuildingState.Shell,
+        "fitted" or "lamps in" => BuildingState.Fitted,
+        "fixed" or "glued" or "glued down" => BuildingState.Fixed,
+        _ => null,
+    };
+
+    [GeneratedRegex(@"^(?<count>\d{1,6})\s*[x×]?\s*(?<rest>[^\d].*)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex CountAndRest();
+
+    [GeneratedRegex(@"^(?<number>\d{1,7}([.,]\d{1,3})?)\s*((?<letter>[kKrR])(?<behind>\d{1,2})?)?\s*(ohms?|Ω|Ω)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Ohms();
+}

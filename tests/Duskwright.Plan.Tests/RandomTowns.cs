@@ -1,0 +1,288 @@
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Plan.Quantities;
+
+namespace Duskwright.Plan.Tests;
+
+/// <summary>Sound towns at random that use every field of the document.</summary>
+internal static class RandomTowns
+{
+    private static readonly Gen<string> Word = Gen.OneOf("Gull", "Tarn", "Écluse", "Möwe", "water \"gate\"", "O'Fen", "北", "a/b\\c", "tab\there");
+    private static readonly Gen<string> Note = Gen.String[Gen.Char.AlphaNumeric, 0, 12];
+    private static readonly Gen<double> Share = Gen.Double[0, 1];
+
+    private static readonly Gen<Point> OnBoard = from x in Gen.Double[200, 1000] from y in Gen.Double[200, 600] select Point.At(x, y);
+    private static readonly Gen<Length> Size = Gen.Double[0.1, 40].Select(Length.FromMillimetres);
+    private static readonly Gen<string> Group = Gen.OneOf("A", "B");
+    private static readonly Gen<string> LampId = Gen.OneOf("led-3mm-red", "own-lamp", PartId.Unknown);
+    private static readonly Gen<string> WireId = Gen.OneOf("cu-0.20", "own-wire", PartId.Unknown);
+    private static readonly Gen<Certainty> Sure = Any<Certainty>();
+
+    private static readonly Gen<ResistorChoice> Resistor = Gen.Frequency(
+        (3, Gen.Double[0.1, 1e6].Select(o => ResistorChoice.Of(Resistance.FromOhms(o)))),
+        (1, Gen.Const(ResistorChoice.None)),
+        (1, Gen.Const(ResistorChoice.Unknown)));
+
+    private static readonly Gen<Lamp> Lamps =
+        from name in PerhapsSaid(Word)
+        from led in PerhapsSaid(LampId)
+        from resistor in PerhapsSaid(Resistor)
+        from at in Perhaps(Size).Array[3]
+        from grouped in PerhapsSaid(Group)
+        from aim in Any<LampAim>()
+        select new Lamp { Name = name, Led = led, Resistor = resistor, SwitchGroup = grouped, BehindPane = at[0], FromLeft = at[1], AboveFloor = at[2], Aim = aim };
+
+    private static readonly Gen<Pane> Panes =
+        from material in Any<PaneMaterial>()
+        from tint in Any<PaneTint>()
+        from bars in Gen.Bool
+        select new Pane { Material = material, Tint = tint, Bars = bars };
+
+    private static readonly Gen<Window> Windows =
+        from wall in Any<WallSide>()
+        from left in Perhaps(Gen.Double[0, 10].Select(Length.FromMillimetres))
+        from sill in Perhaps(Gen.Double[0, 10].Select(Length.FromMillimetres))
+        from size in Gen.Double[1, 10].Array[2]
+        from pane in PerhapsSaid(Panes)
+        select new Window { Wall = wall, FromLeft = left, Sill = sill, Width = Length.FromMillimetres(size[0]), Height = Length.FromMillimetres(size[1]), Pane = pane };
+
+    private static readonly Gen<Storey> Storeys =
+        from name in PerhapsSaid(Word)
+        from height in Perhaps(Gen.Double[30, 60].Select(Length.FromMillimetres))
+        from rooms in Some(
+            from name in PerhapsSaid(Word)
+            from width in Perhaps(Size)
+            from depth in Perhaps(Size)
+            from finish in Perhaps(Any<InteriorFinish>())
+            from lamps in Some(Lamps)
+            from windows in Some(Windows)
+            select new Room { Name = name, Width = width, Depth = depth, Finish = finish, Lamps = lamps, Windows = windows })
+        select new Storey { Name = name, Height = height, Rooms = rooms };
+
+    private static readonly Gen<Placement> Places =
+        from at in OnBoard
+        from turn in Gen.Double[-360, 360]
+        from level in PerhapsSaid(Gen.Const("quay"))
+        from size in Perhaps(Gen.Double[20, 100].Select(Length.FromMillimetres)).Array[2]
+        from corners in Gen.Double[1, 40].Array[3]
+        from outlined in Gen.Bool
+        from round in Gen.Bool
+        select new Placement
+        {
+            At = at, Rotation = Angle.FromDegrees(turn), Level = level, Width = size[0], Depth = size[1], Round = round,
+            Outline = outlined ? [Point.At(-corners[0], -corners[1]), Point.At(corners[1], -corners[2]), Point.At(0, corners[0])] : [],
+        };
+
+    private static readonly Gen<Roof> Roofs =
+        from shape in Any<RoofShape>()
+        from rise in Perhaps(Size)
+        from lifts in Gen.Bool
+        from covering in Any<RoofCovering>()
+        select new Roof { Shape = shape, Rise = rise, LiftsOff = lifts, Covering = covering };
+
+    private static readonly Gen<Building> Buildings =
+        from name in Word
+        from words in PerhapsSaid(Note).Array[2]
+        from kind in Any<BuildingKind>()
+        from state in Any<BuildingState>()
+        from leds in Perhaps(Gen.Int[0, 200])
+        from parts in Gen.Select(PerhapsSaid(LampId), PerhapsSaid(Resistor), PerhapsSaid(WireId), PerhapsSaid(Group))
+        from lengths in Perhaps(Gen.Double[1, 5000].Select(Length.FromMillimetres)).Array[3]
+        from hole in PerhapsSaid(Gen.Const("h1"))
+        from finish in Perhaps(Any<InteriorFinish>())
+        from place in PerhapsSaid(Places)
+        from roof in PerhapsSaid(Roofs)
+        from storeys in Some(Storeys)
+        let lamps = storeys.Sum(s => s.Rooms.Sum(r => r.Lamps.Count))
+        select new Building
+        {
+            Name = name, Code = words[0], Note = words[1], Kind = kind, State = state, Leds = lamps > 0 ? lamps : leds,
+            Led = parts.Item1, Resistor = parts.Item2, Wire = parts.Item3, SwitchGroup = parts.Item4,
+            Distance = lengths[0], PairLength = lengths[1], TailLength = lengths[2],
+            FeedHole = hole, Finish = finish, Place = place, Roof = roof, Storeys = storeys,
+        };
+
+    private static readonly Gen<Board> Boards =
+        from climb in Perhaps(Size)
+        from pairs in Perhaps(Gen.Int[1, 30])
+        from bore in Perhaps(Size)
+        from pocket in Perhaps(Size).Array[3]
+        from points in OnBoard.Array[8]
+        from scenery in Some(from kind in Any<SceneryKind>() from label in PerhapsSaid(Word) from size in Perhaps(Size) from at in OnBoard.Array[3] select new Scenery { Kind = kind, Label = label, Size = size, Points = at.ToItemList() })
+        from banked in Gen.Bool
+        select new Board
+        {
+            Width = Length.FromMillimetres(1200), Depth = Length.FromMillimetres(800), Scenery = scenery,
+            Levels = [new Level { Id = "quay", Name = "the quay", Height = climb ?? default, Outline = [points[0], points[1], points[2]] }],
+            Wireways = [new Wireway { Id = "w1", Points = [points[3], points[4]], Level = "quay", CapacityPairs = pairs, Climb = climb }],
+            FeedHoles = [new FeedHole { Id = "h1", At = points[5], Level = "quay", Bore = bore }],
+            Bank = banked ? new Bank { At = points[6], PocketWidth = pocket[0], PocketDepth = pocket[1], PocketHeight = pocket[2] } : null,
+        };
+
+    private static readonly Gen<LogEntry> Entries =
+        from day in Gen.Int[0, 3_000]
+        from kind in Any<LogKind>()
+        from at in Gen.Select(PerhapsSaid(Gen.Const("b0")), PerhapsSaid(Gen.OneOf("1", "2")))
+        from current in Perhaps(Gen.Double[0, 500].Select(Current.FromMilliamperes))
+        from volts in Perhaps(Gen.Double[0, 12].Select(Voltage.FromVolts))
+        from lit in Perhaps(Gen.Int[0, 20])
+        from note in PerhapsSaid(Note)
+        select new LogEntry { Date = new DateOnly(2026, 1, 1).AddDays(day), Kind = kind, Building = at.Item1, Supply = at.Item2, Current = current, Voltage = volts, Lit = lit, Note = note };
+
+    private static readonly Gen<PartList> OwnParts =
+        from d in Gen.Double[0.5, 20].Array[12]
+        from sure in Sure
+        from lampKind in Any<LampKind>()
+        from use in Any<SundryUse>()
+        from resets in Gen.Bool
+        from pieces in Gen.Int[1, 100]
+        from none in Gen.Bool
+        select none
+            ? new PartList()
+            : new PartList
+            {
+                Lamps =
+                [
+                    new LampPart
+                    {
+                        Id = "own-lamp", Name = "mine", Kind = lampKind, Colour = "amber", Body = "3 mm", CardHole = Length.FromMillimetres(d[0]),
+                        ReferenceVoltage = Voltage.FromVolts(d[1]), ReferenceCurrent = Current.FromMilliamperes(d[2]), Ideality = d[3], SeriesResistance = Resistance.FromOhms(d[4]),
+                        VoltageSpread = Voltage.FromVolts(d[5]), MostCurrent = Current.FromMilliamperes(d[6]), Intensity = LuminousIntensity.FromMillicandelas(d[7]),
+                        IntensityCurrent = Current.FromMilliamperes(d[8]), ViewingAngle = Angle.FromDegrees(d[9]), LeastVoltage = Voltage.FromVolts(d[10]),
+                        OffCurrent = Current.FromMilliamperes(d[11]), OnShare = d[0] / 20, Price = Price.FromUnits(d[1]), SoldBy = pieces, Source = "measured", Certainty = sure,
+                    },
+                ],
+                Supplies =
+                [
+                    new SupplyPart
+                    {
+                        Id = "own-cell", Name = "mine", Kind = SupplyKind.Alkaline, NominalVoltage = Voltage.FromVolts(1.5), Charge = Charge.FromAmpereHours(d[2]), AvailableShare = d[3] / 21,
+                        FollowRatePerHour = d[4], EndVoltage = Voltage.FromVolts(0.9), Width = Length.FromMillimetres(d[5]), Length = Length.FromMillimetres(d[6]),
+                        Curve = [Cell(1, d[7]), Cell(0.5, d[8]), Cell(0, d[9])], Price = Price.FromUnits(d[10]), Source = "measured", Certainty = sure,
+                    },
+                    new SupplyPart
+                    {
+                        Id = "own-bank", Name = "mine", Kind = SupplyKind.PowerBank, NominalVoltage = Voltage.FromVolts(5), SourceResistance = Resistance.FromOhms(d[2]),
+                        CurrentLimit = Current.FromMilliamperes(d[3]), LeastLoad = Current.FromMilliamperes(d[4]), Source = "measured", Certainty = sure,
+                    },
+                ],
+                Wires =
+                [
+                    new WirePart
+                    {
+                        Id = "own-wire", Name = "mine", CopperDiameter = Length.FromMillimetres(d[0]), PerMetre = Resistance.FromOhms(d[1]), OuterDiameter = Length.FromMillimetres(d[2]),
+                        PricePerMetre = Price.FromUnits(d[3]), SoldByMetres = d[4], Source = "measured", Certainty = sure,
+                    },
+                ],
+                Fuses =
+                [
+                    new FusePart
+                    {
+                        Id = "own-fuse", Name = "mine", Resettable = resets, Hold = Current.FromMilliamperes(d[0]), Trip = Current.FromMilliamperes(d[0] * 2), LeastResistance = Resistance.FromOhms(d[1]),
+                        MostResistance = Resistance.FromOhms(d[2]), MostVoltage = Voltage.FromVolts(d[3]), Price = Price.FromUnits(d[4]), Source = "measured", Certainty = sure,
+                    },
+                ],
+                Sundries =
+                [
+                    new SundryPart
+                    {
+                        Id = "own-plug", Name = "mine", Use = use, ContactResistance = Resistance.FromOhms(d[0]), Rating = Power.FromWatts(d[1]), Price = Price.FromUnits(d[2]),
+                        SoldBy = pieces, Source = "measured", Certainty = sure,
+                    },
+                ],
+            };
+
+    private static readonly Gen<WiringChoices> Wiring =
+        from ids in Gen.Select(PerhapsSaid(LampId), PerhapsSaid(WireId), PerhapsSaid(WireId), PerhapsSaid(WireId))
+        from resistor in PerhapsSaid(Resistor)
+        from current in Perhaps(Gen.Double[0.1, 20].Select(Current.FromMilliamperes))
+        from lengths in Perhaps(Size).Array[3]
+        from detour in Perhaps(Gen.Double[1, 3])
+        from joint in Perhaps(Share.Select(Resistance.FromOhms))
+        from spare in Perhaps(Share)
+        select new WiringChoices
+        {
+            Led = ids.Item1, Wire = ids.Item2, TailWire = ids.Item3, ReturnWire = ids.Item4, Resistor = resistor, LampCurrent = current,
+            TailLength = lengths[0], Slack = lengths[1], ReturnLength = lengths[2], DetourFactor = detour, JointResistance = joint, SpareShare = spare,
+        };
+
+    private static readonly Gen<Show> Shows =
+        from hours in Gen.Double[0.5, 24]
+        from days in Gen.Int[1, 30]
+        from light in Perhaps(Gen.Double[0, 1000].Select(Illuminance.FromLux))
+        from warmth in Perhaps(Gen.Double[-10, 40])
+        from shares in Share.Array[2]
+        from step in Gen.Double[0.5, 50]
+        from views in Some(from name in Word from x in Gen.Double[-900, 900] from eye in Perhaps(Size) select new ViewingPosition { Name = name, At = Point.At(x, -x), EyeHeight = eye })
+        select new Show
+        {
+            HoursPerDay = Duration.FromHours(hours), Days = days, RoomIlluminance = light, RoomTemperatureC = warmth,
+            DimShare = shares[0], SpoiledShare = shares[1], VisibleStep = step, ViewingPositions = views,
+        };
+
+    private static readonly Gen<Supply> Supplies =
+        from name in PerhapsSaid(Word)
+        from cells in Gen.Int[1, 4].Array[2]
+        from left in Share
+        from fuse in PerhapsSaid(Gen.OneOf("ptc-500ma", "glass-1a"))
+        select new Supply { Id = "1", Name = name, Part = "LR6", Series = cells[0], Parallel = cells[1], ChargeLeft = left, Fuse = fuse };
+
+    private static readonly Gen<Route> Routes =
+        from points in OnBoard.Array[2]
+        from length in Gen.Double[1, 3000]
+        from laid in Gen.Bool
+        select new Route { Building = "b0", Points = points.ToItemList(), Length = Length.FromMillimetres(length), Wireways = ["w1"], Laid = laid };
+
+    /// <summary>Towns without a problem.</summary>
+    internal static readonly Gen<Town> Sound =
+        from name in Word
+        from note in PerhapsSaid(Note)
+        from ratio in Perhaps(Gen.Double[1, 400])
+        from board in Boards
+        from buildings in Buildings.Array[1, 4]
+        from supplies in Supplies.Array[2]
+        from wiring in Wiring
+        from routes in Some(Routes)
+        from show in Shows
+        from own in OwnParts
+        from log in Some(Entries)
+        from grouped in PerhapsSaid(Word)
+        select Known(new Town
+        {
+            Name = name, Note = note, ScaleRatio = ratio, Board = board, Wiring = wiring, Routes = routes, Show = show, OwnParts = own, Log = log,
+            Buildings = buildings.Select((b, i) => b with { Id = $"b{i}" }).ToItemList(),
+            Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),
+            SwitchGroups = [new SwitchGroup { Id = "A", Name = grouped, Supply = "1" }, new SwitchGroup { Id = "B" }],
+            Scenes = [new Scene { Name = "late", On = ["A", "B"] }],
+        });
+
+    // Where the town has no parts of its own, nothing may ask for them.
+    private static Town Known(Town town) => town.OwnParts.Lamps.Count > 0 ? town : town with
+    {
+        Wiring = town.Wiring with { Led = Built(town.Wiring.Led), Wire = Built(town.Wiring.Wire), TailWire = Built(town.Wiring.TailWire), ReturnWire = Built(town.Wiring.ReturnWire) },
+        Buildings = town.Buildings.Select(b => b with
+        {
+            Led = Built(b.Led),
+            Wire = Built(b.Wire),
+            Storeys = b.Storeys.Select(s => s with
+            {
+                Rooms = s.Rooms.Select(r => r with { Lamps = r.Lamps.Select(l => l with { Led = Built(l.Led) }).ToItemList() }).ToItemList(),
+            }).ToItemList(),
+        }).ToItemList(),
+    };
+
+    private static string? Built(string? id) => id?.StartsWith("own-", StringComparison.Ordinal) == true ? null : id;
+
+    private static CellPoint Cell(double left, double ohms) => new() { Left = left, Open = Voltage.FromVolts(0.9 + left), Inside = Resistance.FromOhms(ohms) };
+
+    private static Gen<T> Any<T>()
+        where T : struct, Enum => Gen.Enum<T>();
+
+    private static Gen<T?> Perhaps<T>(Gen<T> gen)
+        where T : struct => Gen.Frequency((1, Gen.Const((T?)null)), (2, gen.Select(v => (T?)v)));
+
+    private static Gen<T?> PerhapsSaid<T>(Gen<T> gen)
+        where T : class => Gen.Frequency((1, Gen.Const((T?)null)), (2, gen.Select(v => (T?)v)));
+
+    private static Gen<ItemList<T>> Some<T>(Gen<T> gen) => gen.Array[0, 2].Select(a => a.ToItemList());
+}
