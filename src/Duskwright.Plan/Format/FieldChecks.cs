@@ -61,12 +61,15 @@ internal static class FieldChecks
     private static void WalkFields(JsonObject fields, JsonTypeInfo info, string path, List<Problem> problems)
     {
         var known = info.Properties.Where(p => p.Get is not null).ToDictionary(p => p.Name, StringComparer.Ordinal);
+        var guessed = new List<string?>();
         foreach (var (name, value) in fields)
         {
             var here = path.Length == 0 ? name : $"{path}.{name}";
             if (!known.TryGetValue(name, out var property))
             {
-                problems.Add(Unknown(name, here, [.. known.Keys]));
+                var meant = Meant(name, known.Keys);
+                problems.Add(Unknown(name, meant, here, known.Keys));
+                guessed.Add(meant);
             }
             else if (value is not null || property.IsRequired)
             {
@@ -75,7 +78,7 @@ internal static class FieldChecks
             }
         }
 
-        foreach (var missing in info.Properties.Where(p => p.IsRequired && !fields.ContainsKey(p.Name)))
+        foreach (var missing in info.Properties.Where(p => p.IsRequired && !fields.ContainsKey(p.Name) && !guessed.Contains(p.Name)))
         {
             problems.Add(new Problem(
                 path.Length == 0 ? missing.Name : $"{path}.{missing.Name}",
@@ -96,18 +99,34 @@ internal static class FieldChecks
         _ => node.ToJsonString(TownJsonOptions.Shared),
     };
 
-    private static Problem Unknown(string name, string path, IReadOnlyCollection<string> known)
+    /// <summary>The field of the same name and another unit, or else one that differs by three letters at most.</summary>
+    private static string? Meant(string name, IReadOnlyCollection<string> known)
     {
-        var stem = Stem(name);
-        if (known.FirstOrDefault(k => k != stem && Stem(k) == stem && UnitOf(k).Length > 0) is { } otherUnit)
+        if (known.FirstOrDefault(k => UnitOf(k).Length > 0 && Stem(k) == Stem(name)) is { } otherUnit)
         {
-            return new Problem(path, "wrong-unit", $"\"{name}\" is not written in a unit that is read here; it is \"{otherUnit}\".", $"Turn the value into {UnitOf(otherUnit).TrimStart('_')} and call it \"{otherUnit}\".");
+            return otherUnit;
         }
 
         var nearest = known.MinBy(k => Distance(k, name))!;
-        return Distance(nearest, name) <= 3
-            ? new Problem(path, "unknown-field", $"There is no field \"{name}\" here; \"{nearest}\" may have been meant.", $"Write \"{nearest}\", or take it out.")
-            : new Problem(path, "unknown-field", $"There is no field \"{name}\" here.", $"Take it out; known here are {string.Join(", ", known.Order(StringComparer.Ordinal))}.");
+        return Distance(nearest, name) <= 3 ? nearest : null;
+    }
+
+    private static Problem Unknown(string name, string? meant, string path, IReadOnlyCollection<string> known)
+    {
+        if (meant is null)
+        {
+            return new Problem(path, "unknown-field", $"There is no field \"{name}\" here.", $"Take it out; known here are {string.Join(", ", known.Order(StringComparer.Ordinal))}.");
+        }
+
+        if (UnitOf(meant).Length == 0 || Stem(meant) != Stem(name))
+        {
+            return new Problem(path, "unknown-field", $"There is no field \"{name}\" here; \"{meant}\" may have been meant.", $"Write \"{meant}\", or take it out.");
+        }
+
+        var unit = UnitOf(meant).TrimStart('_');
+        return UnitOf(name).Length == 0
+            ? new Problem(path, "wrong-unit", $"\"{name}\" does not tell its unit; it is \"{meant}\".", $"Write the value in {unit} and call it \"{meant}\".")
+            : new Problem(path, "wrong-unit", $"\"{name}\" is not written in a unit that is read here; it is \"{meant}\".", $"Turn the value into {unit} and call it \"{meant}\".");
     }
 
     private static string Stem(string name) => UnitOf(name) is { Length: > 0 } unit ? name[..^unit.Length] : name;
@@ -116,7 +135,7 @@ internal static class FieldChecks
     {
         var at = name.LastIndexOf('_');
         return at > 0 && name[at..] is "_mm" or "_cm" or "_m" or "_in" or "_inch" or "_inches" or "_ft" or "_v" or "_mv" or "_ma" or "_a" or "_ohm" or "_ohms"
-            or "_kohm" or "_w" or "_mw" or "_ah" or "_mah" or "_h" or "_hours" or "_min" or "_s" or "_lx" or "_lux" or "_mcd" or "_cd" or "_deg" or "_rad" or "_price"
+            or "_kohm" or "_w" or "_mw" or "_ah" or "_mah" or "_h" or "_hours" or "_min" or "_s" or "_lx" or "_lux" or "_mcd" or "_cd" or "_deg" or "_rad"
             ? name[at..]
             : "";
     }
