@@ -15,7 +15,7 @@ internal static class Twice
             }
             else if (!seen.Add(id))
             {
-                yield return new Problem($"{path}[{index}]", "named-twice", $"Two {what}s are called \"{id}\".", "Give one of them another id.");
+                yield return new Problem($"{path}[{index}]", "named-twice", $"There is another {what} called \"{id}\".", "Give one of them another id.");
             }
 
             index++;
