@@ -37,12 +37,12 @@ public static class BuildingList
         }
 
         var readers = body.Select(line => (Line: line, Reader: Read(line, columns))).ToList();
-        var town = TownOf(readers.Select(r => r.Reader.Row), out var assumptions);
         var problems = readers.SelectMany(r => r.Reader.Problems).ToList();
-        foreach (var problem in TownChecks.Of(town))
-        {
-            problems.Add(AtLine(problem, i => readers[i].Line.Number));
-        }
+
+        // Of a line whose quote is never closed nothing more can be said.
+        var whole = readers.Where(r => !r.Line.IsOpen).ToList();
+        var town = TownOf(whole.Select(r => r.Reader.Row), out var assumptions);
+        problems.AddRange(TownChecks.Of(town).Select(p => AtLine(p, i => whole[i].Line.Number)));
 
         if (readers.Any(r => r.Reader.UnitAssumed))
         {
