@@ -48,7 +48,7 @@ public class RoundTripTests
     [Fact]
     public void What_is_not_said_is_not_written()
     {
-        var text = TownJson.Write(new Document.Town { Name = "Bare" });
+        var text = TownJson.Write(new Plan.Document.Town { Name = "Bare" });
         Assert.Equal("{\n  \"format\": \"duskwright-town\",\n  \"version\": 1,\n  \"name\": \"Bare\"\n}\n", text);
     }
 

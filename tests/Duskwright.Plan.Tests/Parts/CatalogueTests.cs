@@ -183,6 +183,47 @@ public class CatalogueTests
         Assert.InRange(cell.Length!.Value.Millimetres, lengthMillimetres - 2.0, lengthMillimetres);
     }
 
+    [Theory]
+    [InlineData("LR6", "150 to 300 milliohm")]
+    [InlineData("CR2032", "10 to 20 ohm, rising to 50 ohm and more near the end")]
+    public void A_fresh_cell_resists_as_published(string id, string published)
+    {
+        // Source: tests/Reference/battery-internal-resistance.csv; LR6 read second-hand from a maker's application manual, CR2032 from memory.
+        var row = ReferenceRows.Of("battery-internal-resistance.csv").Single(r => r["cell_iec"] == id && r["published_text"] == published);
+        Assert.InRange(Catalogue.FindSupply(Bare, id)!.Curve[0].Inside.Ohms, row.Number("r_low_ohm"), row.Number("r_high_ohm"));
+    }
+
+    [Fact]
+    public void An_LR6_drawn_slowly_gives_the_published_charge()
+    {
+        // Source: a maker's typical figures at 50 and 100 mA, a few hours a day (tests/Reference/battery-capacity-vs-load.csv): 2.9 and 2.7 Ah.
+        var slow = ReferenceRows.Of("battery-capacity-vs-load.csv")
+            .Where(r => r["cell_iec"] == "LR6" && r["mode"].EndsWith("a few hours a day", StringComparison.Ordinal) && r.Number("load_value") <= 0.1)
+            .Select(r => r.Number("result_value")).ToList();
+        Assert.Equal(2, slow.Count);
+        Assert.InRange(Catalogue.FindSupply(Bare, "LR6")!.Charge!.Value.AmpereHours, slow.Min(), slow.Max());
+    }
+
+    [Fact]
+    public void A_USB_port_gives_what_the_standard_allows()
+    {
+        // Source: USB 2.0, voltage at a high-power port and greatest load (tests/Reference/usb-supply.csv).
+        var usb = ReferenceRows.Of("usb-supply.csv").Where(r => r["unit"] is "V" or "A").ToDictionary(r => r["name"], r => r.Number("value"));
+        var port = Catalogue.FindSupply(Bare, "usb-5v")!;
+        Assert.InRange(port.NominalVoltage.Volts, usb["bus_voltage_min_high_power_port"], usb["bus_voltage_max"]);
+        Assert.Equal(usb["max_load_usb2"], port.CurrentLimit!.Value.Amperes);
+        Assert.True(port.NominalVoltage.Volts - (port.CurrentLimit.Value.Amperes * port.SourceResistance!.Value.Ohms) >= usb["bus_voltage_min_high_power_port"]);
+    }
+
+    [Fact]
+    public void Every_table_that_a_source_names_is_among_the_references()
+    {
+        var text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "catalogue.json"));
+        var named = System.Text.RegularExpressions.Regex.Matches(text, @"tests/Reference/([a-z0-9*.-]+\.csv)").Select(m => m.Groups[1].Value).Distinct().ToList();
+        Assert.True(named.Count >= 4);
+        Assert.All(named, file => Assert.NotEmpty(Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Reference"), file)));
+    }
+
     [Fact]
     public void A_cell_curve_runs_from_full_to_empty_and_never_rises() =>
         Assert.All(Catalogue.Parts.Supplies.Where(s => s.Curve.Count > 0), cell =>
