@@ -37,7 +37,13 @@ public static class FigureText
         return Joined(Digits(value * factor), prefixed);
     }
 
-    private static string Joined(string digits, string unit) => unit.Length == 0 ? digits : $"{digits}{ThinSpace}{unit}";
+    // Lightness is written symbol first, as CIE does.
+    private static string Joined(string digits, string unit) => unit switch
+    {
+        "" => digits,
+        "L*" => $"L*{ThinSpace}{digits}",
+        _ => $"{digits}{ThinSpace}{unit}",
+    };
 
     private static (double Factor, string Unit) Prefix(double magnitude, string unit) => unit switch
     {

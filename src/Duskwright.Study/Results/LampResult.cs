@@ -43,6 +43,12 @@ public sealed record LampResult
     /// <summary>Voltage across it then, V.</summary>
     public Figure? Volts { get; init; }
 
+    /// <summary>Its light at the start against the brightest lamp of the same part on the same supply, as lightness L*; none where nothing feeds it.</summary>
+    public double? Evenness { get; init; }
+
+    /// <summary>Whether the bare lamp shows as a dot through its pane.</summary>
+    public bool DotShows { get; init; }
+
     /// <summary>Share of its light at the start that is left, at each of its pack's <see cref="Fade.Hours"/>.</summary>
     public ItemList<double> LightShares { get; init; } = [];
 

@@ -1,0 +1,51 @@
+using Duskwright.Harness.Routes;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Quantities;
+
+namespace Duskwright.Proposals;
+
+/// <summary>Suggested routes for the pairs of a town with a board, and the buildings for which there is none.</summary>
+/// <param name="Edit">The edit that takes the routes; nothing is changed until it is applied.</param>
+/// <param name="NoRoute">One sentence for each building that cannot reach the bank.</param>
+public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
+{
+    private const double UsualDetour = 1.4;
+    private const double UsualSlackMillimetres = 250;
+
+    /// <summary>All wire of the routes, both conductors.</summary>
+    public Length Wire => Length.FromMillimetres(2 * Edit.Routes.Sum(r => r.Length.Millimetres));
+
+    /// <summary>Finds the shortest way along the wireways for every building that carries lamps and whose pair is not laid.</summary>
+    /// <param name="town">The town.</param>
+    /// <returns>The proposal; empty for a town without a board and a bank.</returns>
+    public static RouteProposal Of(Town town)
+    {
+        if (town.Board is not { Bank: { } bank } board)
+        {
+            return new RouteProposal(new AcceptRoutes([]), []);
+        }
+
+        var holes = board.FeedHoles.ToDictionary(h => h.Id, StringComparer.Ordinal);
+        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        var climbs = board.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0));
+        var demands = town.Buildings
+            .Where(b => b.Place is not null && !laid.Contains(b.Key) && (b.Leds > 0 || b.DescribedLamps().Any()))
+            .Select(b => new RouteDemand(b.Key, InMetres(b.Place!.At), b.FeedHole is { } hole ? InMetres(holes[hole].At) : null));
+        var rules = new RouteRules((town.Wiring.Slack?.Millimetres ?? UsualSlackMillimetres) / 1000, town.Wiring.DetourFactor ?? UsualDetour);
+        var answers = Router.Route([.. climbs], [.. demands], InMetres(bank.At), rules);
+        var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
+        return new RouteProposal(
+            new AcceptRoutes(answers.Where(a => a.NoRoute is null).Select(a => new Route
+            {
+                Building = a.Building,
+                Points = a.Points.Select(p => Point.At(Math.Round(p.X * 1000, 1), Math.Round(p.Y * 1000, 1))).ToItemList(),
+                Length = Length.FromMillimetres(Math.Round(a.LengthMetres * 1000)),
+                Wireways = a.Wireways.ToItemList(),
+            }).ToItemList()),
+            answers.Where(a => a.NoRoute is not null).Select(a => a.NoRoute!.Replace(a.Building, names[a.Building], StringComparison.Ordinal)).ToItemList());
+    }
+
+    private static PlanePoint InMetres(Point point) => new(point.X.Metres, point.Y.Metres);
+}

@@ -1,0 +1,73 @@
+using Duskwright.Circuits.Lamps;
+using Duskwright.Circuits.Wires;
+using Duskwright.Light.Perception;
+
+namespace Duskwright.Study.Figures;
+
+/// <summary>Every formula by which this room computes a figure from others. Inputs are in the order of the words, SI units.</summary>
+internal static class Laws
+{
+    internal static Law LampThroughResistor { get; } = new(
+        "current = (pack − wire − lamp) ÷ resistor", "Ohm's law over one lamp's branch", x => (x[0] - x[1] - x[2]) / x[3]);
+
+    /// <summary>Inputs: volts left to the branch, ohms in the branch, V_ref, I_ref, n, R.</summary>
+    internal static Law LampOnItsCurve { get; } = new(
+        "current = where the lamp's own curve and the wire leave the volts there are",
+        "V = V_ref + n·V_T·ln(I ÷ I_ref) + R·(I − I_ref), Shockley's diode with series resistance",
+        x => new LedLaw(x[2], x[3], x[4], x[5]).At(x[0], x[1]).Amps);
+
+    /// <summary>Inputs: volts left to the branch, ohms in the branch, V_ref, I_ref, n, R, dark current at 3 V, lit share, least volts.</summary>
+    internal static Law FlickeringLamp { get; } = new(
+        "mean current = lit share × lit current + dark share × dark current",
+        "state by state; figures of flickering lamps are common practice, no source",
+        x => new FlickerLaw(new LedLaw(x[2], x[3], x[4], x[5]), x[6], x[7], x[8]).At(x[0], x[1]).Amps);
+
+    /// <summary>Inputs: volts left to the branch, ohms in the branch, rated volts, rated amperes.</summary>
+    internal static Law FilamentLamp { get; } = new(
+        "current = rated current × (volts ÷ rated volts)^0.55", "usual exponents of lamp handbooks, from memory", x => new FilamentLaw(x[2], x[3]).At(x[0], x[1]).Amps);
+
+    internal static Law Sum { get; } = new("the sum of its parts", "Kirchhoff's current law", x => x.Sum());
+
+    internal static Law Product { get; } = new("one times the other", "arithmetic", x => x[0] * x[1]);
+
+    internal static Law HeatInResistor { get; } = new("heat = current² × resistor", "Joule's law", x => x[0] * x[0] * x[1]);
+
+    internal static Law VoltsUnderLoad { get; } = new("volts under load = open volts − current × resistance inside", "Ohm's law", x => x[0] - (x[1] * x[2]));
+
+    internal static Law DropInPair { get; } = new("drop = current × wire and joints there and back", "Ohm's law", x => x[0] * 2 * x[1]);
+
+    internal static Law PairByDistance { get; } = new("pair = distance × detour + slack", "common practice, no source", x => (x[0] * x[1]) + x[2]);
+
+    /// <summary>Inputs: hour before, hour after, lightness before, lightness after, lightness to reach.</summary>
+    internal static Law HourReached { get; } = new(
+        "hours = straight between the two computed hours round it", "discharge computed step by step (two-well cells)",
+        x => x[0] + ((x[1] - x[0]) * (x[2] - x[4]) / (x[2] - x[3])));
+
+    internal static Law LightnessOfShare { get; } = new("lightness = 116 × ∛share − 16", "CIE 1976 L*, CIE 15", x => Lightness.OfShare(x[0]));
+
+    internal static Law RoomLightLimit { get; } = new(
+        "room light = π × pane ÷ (1.7 × 0.8)", "1.7 times white reads as luminous: Bonato and Gilchrist, Perception 23 (1994) 991", x => ReadsAsLit.RoomLuxLimit(x[0]));
+
+    /// <summary>Inputs: lumens of the lamps, inside area, reflectance, transmittance, haze, direct illuminance.</summary>
+    internal static Law PaneLuminance { get; } = new(
+        "pane = (light thrown about the room + direct light) × what the pane passes ÷ π",
+        "cavity formula E = Φρ ÷ (A(1 − ρ)); first version, the room's light is taken as even",
+        x =>
+        {
+            var even = x[0] * x[2] / (x[1] * (1 - x[2]));
+            return ((x[3] * (1 - x[4]) * even * x[2]) + (x[3] * x[4] * (even + x[5]))) / Math.PI;
+        });
+
+    internal static Law SteadyWireHeat { get; } = new(
+        "temperature at which the wire in card settles", "Fourier's law through the card and a film of still air", x => WireHeat.SteadyCelsius(x[0], x[1], x[2]));
+
+    internal static Law CurrentOfShort { get; } = new("current = open volts ÷ (all resistance there and back)", "Ohm's law", x => x[0] / (x[1] + x[2] + x[3] + x[4]));
+
+    internal static Law PacksToBuy { get; } = new("cost = packs × price of one", "arithmetic; usual prices, common practice, no source", x => x[0] * x[1]);
+
+    internal static Law ResistorExact { get; } = new("resistor = (supply − lamp) ÷ current", "Ohm's law", x => (x[0] - x[1]) / x[2]);
+
+    internal static Law DropPerMetre { get; } = new("ohms of a metre of one conductor, at most = drop ÷ (2 × length × current)", "Ohm's law, both conductors counted", x => x[0] / (2 * x[1] * x[2]));
+
+    internal static Law DropInWire { get; } = new("drop = 2 × length × ohms of a metre × current", "Ohm's law, both conductors counted", x => 2 * x[0] * x[1] * x[2]);
+}

@@ -1,0 +1,86 @@
+using Duskwright.Plan.Parts;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Results;
+
+namespace Duskwright.Study.Findings;
+
+/// <summary>What buildings lack, do not know, or look like.</summary>
+internal static class BuildingRules
+{
+    internal static IEnumerable<Finding> Of(TownStudy study) => study.Buildings.Where(b => b.Lamps.Count > 0).SelectMany(b => OfBuilding(study, b)).Concat(ReadsUnlit(study));
+
+    private static IEnumerable<Finding> OfBuilding(TownStudy study, BuildingResult building)
+    {
+        var name = building.Building.Name;
+        var subject = Subject.Building(building.Building.Key);
+        if (building.Lamps.Any(l => l.Supply is null))
+        {
+            yield return new Finding
+            {
+                Rule = "not-shared-out",
+                Severity = Severity.Look,
+                Subject = subject,
+                Words = $"{name} hangs on no pack yet.",
+                Remedy = "Share the lamps over packs, or put it on a switch.",
+            };
+            yield break;
+        }
+
+        if (building.Current is { Low: { } low, High: { } high } current && (building.Lamps.Any(l => l.PartUnknown) || building.Lamps.Any(l => l.Resistor.Source.StartsWith("not known", StringComparison.Ordinal)) || building.Building.Wire == Plan.Document.PartId.Unknown))
+        {
+            yield return new Finding
+            {
+                Rule = "not-known",
+                Severity = Severity.Look,
+                Subject = subject,
+                Words = $"Not all of {name} is known: it may take anything from {{0}} to {{1}}.",
+                Figures =
+                [
+                    Figure.Given("least", low, "A", "all unknowns and tolerances at the low end", Certainty.Computed),
+                    Figure.Given("most", high, "A", "all unknowns and tolerances at the high end", Certainty.Computed),
+                ],
+                Remedy = "One reading of its current at the bank settles it.",
+            };
+        }
+
+        var worst = building.Lamps.MinBy(l => l.Evenness ?? 100)!;
+        if (worst.Evenness is { } evenness && 100 - evenness > study.Town.Show.VisibleStep && worst.Part.Kind == LampKind.Led)
+        {
+            yield return new Finding
+            {
+                Rule = "stands-apart",
+                Severity = Severity.Look,
+                Subject = subject,
+                Words = $"{name} looks dimmer than the brightest of its kind on its pack, by {{0}}; its pair loses {{1}}.",
+                Figures = [Figure.Given("difference", 100 - evenness, "L*", "CIE 1976 L* of its light against the brightest of the same part", Certainty.Computed), building.PairDrop!],
+                Remedy = "Where they are seen together, give them the same resistor; a thicker wire helps only where the pair loses much.",
+            };
+        }
+    }
+
+    private static IEnumerable<Finding> ReadsUnlit(TownStudy study)
+    {
+        if (study.Town.Show.RoomIlluminance is not { } room)
+        {
+            yield break;
+        }
+
+        var panes = study.Buildings
+            .SelectMany(b => b.Lamps.Where(l => l.ReadsAsLitTo is not null).DistinctBy(l => l.Room).Select(l => (Building: b.Building.Name, Lamp: l)))
+            .OrderBy(x => x.Lamp.ReadsAsLitTo!.Value)
+            .ToList();
+        var dull = panes.Count(x => x.Lamp.ReadsAsLitTo!.Value < room.Lux);
+        if (dull > 0)
+        {
+            yield return new Finding
+            {
+                Rule = "reads-unlit",
+                Severity = Severity.Look,
+                Subject = Subject.Town,
+                Words = $"In {{0}}, {dull} of the {panes.Count} rooms described read as unlit; the dullest is {panes[0].Building}, {panes[0].Lamp.Room}, lit up to {{1}}.",
+                Figures = [Figure.Given("light in the room", room.Lux, "lx", "as said of the show", Certainty.Assumed), panes[0].Lamp.ReadsAsLitTo!],
+                Remedy = "Dim the room, paint insides white, frost clear panes, or give them more current.",
+            };
+        }
+    }
+}

@@ -1,0 +1,15 @@
+using Duskwright.Plan;
+
+namespace Duskwright.Study.Findings;
+
+/// <summary>Every rule, and the order in which findings are shown.</summary>
+internal static class FindingRules
+{
+    internal static ItemList<Finding> Of(TownStudy study, Memo memo) =>
+        PackRules.Of(study, memo)
+            .Concat(SafetyRules.Of(study))
+            .Concat(LampRules.Of(study))
+            .Concat(BuildingRules.Of(study))
+            .OrderByDescending(f => f.Severity)
+            .ToItemList();
+}

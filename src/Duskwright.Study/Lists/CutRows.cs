@@ -1,0 +1,41 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Wiring;
+
+namespace Duskwright.Study.Lists;
+
+/// <summary>Makes the cut list: tails and pairs of what is not fixed yet.</summary>
+internal static class CutRows
+{
+    internal static ItemList<CutRow> Of(TownStudy study, ResolvedTown resolved)
+    {
+        var town = study.Town;
+        var labels = study.Labels.ToDictionary(l => l.Name, l => l.Terminal, StringComparer.Ordinal);
+        var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
+        var rows = new List<CutRow>();
+        foreach (var (result, building) in study.Buildings.Zip(resolved.Buildings))
+        {
+            if (building.Lamps.Count == 0)
+            {
+                continue;
+            }
+
+            var laid = building.Building.State == BuildingState.Fixed || town.Routes.Any(r => r.Laid && r.Building == building.Building.Key);
+            rows.Add(new CutRow($"{result.Code} {labels[building.Building.Name]}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid));
+            if (building.Building.State is BuildingState.Idea or BuildingState.Shell)
+            {
+                rows.AddRange(building.Lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => new CutRow(
+                    $"{result.Code} {l.Name}",
+                    $"tail of {l.Name}{(l.RoomName is { } room ? $", {room}" : "")}",
+                    tailWire.Name,
+                    2,
+                    Figure.Given("length of the tail", l.TailMetres, "m", "as said, or the usual tail", Certainty.Typical),
+                    false)));
+            }
+        }
+
+        return rows.ToItemList();
+    }
+}

@@ -1,0 +1,118 @@
+using System.Globalization;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Wiring;
+
+namespace Duskwright.Study.Lists;
+
+/// <summary>Makes the parts list: what the houses that are not fitted yet take, what the bank takes, and a fresh set of cells.</summary>
+internal static class PartsRows
+{
+    // At least three of a lamp to spare: common practice, no source.
+    private const int LeastSpareLamps = 3;
+    private const int SleevesPerLamp = 2;
+    private const string UsualFuse = "ptc-500ma";
+
+    internal static ItemList<PartsRow> Of(ResolvedTown resolved)
+    {
+        var town = resolved.Town;
+        var spare = town.Wiring.SpareShare ?? Usual.SpareShare;
+        var toBuild = resolved.Buildings.Where(b => b.Building.State is BuildingState.Idea or BuildingState.Shell).ToList();
+        var lamps = toBuild.SelectMany(b => b.Lamps).ToList();
+        var rows = new List<PartsRow>();
+        foreach (var kind in lamps.GroupBy(l => l.Part).OrderByDescending(g => g.Count()))
+        {
+            rows.Add(Pieces(kind.Key.Name, "lamps", kind.Count(), Math.Max(LeastSpareLamps, Up(kind.Count() * spare)), kind.Key.SoldBy ?? 1, kind.Key.Price is { } each ? each.Units * (kind.Key.SoldBy ?? 1) : null));
+        }
+
+        var resistor = Sundry(SundryUse.Resistor);
+        foreach (var value in lamps.Where(l => l.ResistorOhms.Typical > 0).GroupBy(l => l.ResistorOhms.Typical).OrderBy(g => g.Key))
+        {
+            rows.Add(Pieces($"{FigureText.Of(value.Key, "Ω")} {resistor.Name}", "one in each lamp's lead", value.Count(), Up(value.Count() * spare), resistor.SoldBy, resistor.Price?.Units));
+        }
+
+        var pairs = toBuild.Where(b => b.Lamps.Count > 0).Select(b => (b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical));
+        var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
+        var tails = lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => (Wire: tailWire, Metres: 2 * l.TailMetres));
+        foreach (var wire in pairs.Concat(tails).GroupBy(w => w.Wire))
+        {
+            rows.Add(Wire(wire.Key, wire.Sum(w => w.Metres), spare));
+        }
+
+        if (lamps.Count > 0)
+        {
+            var sleeve = Sundry(SundryUse.Sleeve);
+            rows.Add(Pieces(sleeve.Name, "over every joint", lamps.Count * SleevesPerLamp, 0, sleeve.SoldBy, sleeve.Price?.Units));
+        }
+
+        foreach (var supply in town.Supplies.GroupBy(s => s.Part))
+        {
+            var part = Catalogue.FindSupply(town, supply.Key)!;
+            var count = supply.Sum(s => s.Series * s.Parallel);
+            rows.Add(Pieces(part.Name, PackLaws.IsStore(part) ? "one fresh set for the show" : "supply", count, 0, 1, part.Price?.Units));
+        }
+
+        if (town.Supplies.Count > 0 && toBuild.Count > 0)
+        {
+            AddBank(town, rows, resolved.Buildings.Count(b => b.Lamps.Count > 0));
+        }
+
+        return rows.ToItemList();
+    }
+
+    private static void AddBank(Town town, List<PartsRow> rows, int pairs)
+    {
+        var holders = town.Supplies.Count(s => PackLaws.IsStore(Catalogue.FindSupply(town, s.Part)!));
+        foreach (var (use, count, why) in new[]
+        {
+            (SundryUse.Holder, holders, "one for each pack"), (SundryUse.Switch, town.SwitchGroups.Count, "one for each switch"),
+            (SundryUse.Terminal, 2 * pairs, "two ways for each pair"), (SundryUse.Label, pairs, "one for each pair"),
+        })
+        {
+            var sundry = Sundry(use);
+            rows.Add(Pieces(sundry.Name, why, count, 0, sundry.SoldBy, sundry.Price?.Units));
+        }
+
+        foreach (var fuse in town.Supplies.GroupBy(s => s.Fuse ?? UsualFuse))
+        {
+            var part = Catalogue.FindFuse(town, fuse.Key)!;
+            rows.Add(Pieces(part.Name, "one at each pack", fuse.Count(), 0, 1, part.Price?.Units));
+        }
+    }
+
+    private static PartsRow Wire(WirePart wire, double metres, double spare)
+    {
+        var reel = wire.SoldByMetres ?? 1;
+        var spares = metres * spare;
+        var reels = Up((metres + spares) / reel);
+        return new PartsRow(
+            wire.Name,
+            "pairs and tails, both conductors",
+            Math.Round(metres, 1),
+            Math.Round(spares, 1),
+            reels,
+            string.Create(CultureInfo.InvariantCulture, $"reel of {reel:0.#} m"),
+            Cost(reels, wire.PricePerMetre?.Units * reel));
+    }
+
+    private static PartsRow Pieces(string name, string use, int needed, int spares, int soldBy, double? packPrice)
+    {
+        var packs = (needed + spares + soldBy - 1) / soldBy;
+        return new PartsRow(name, use, needed, spares, packs, soldBy == 1 ? "single" : $"pack of {soldBy}", Cost(packs, packPrice));
+    }
+
+    private static Figure? Cost(int packs, double? packPrice) => packPrice is not { } price
+        ? null
+        : Figure.From(
+            Laws.PacksToBuy,
+            "cost",
+            "money",
+            Figure.Given("packs", packs, "", "counted from the town, spares included", Certainty.Computed),
+            Figure.Given("usual price", price, "money", "common practice, no source; in units of about one euro or dollar", Certainty.Typical));
+
+    private static SundryPart Sundry(SundryUse use) => Catalogue.Parts.Sundries.First(s => s.Use == use);
+
+    private static int Up(double value) => (int)Math.Ceiling(value - 1e-9);
+}

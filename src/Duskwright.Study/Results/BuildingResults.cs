@@ -1,0 +1,175 @@
+using Duskwright.Light.Perception;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Operation;
+using Duskwright.Study.Wiring;
+
+namespace Duskwright.Study.Results;
+
+/// <summary>Buildings and their lamps as results.</summary>
+internal static class BuildingResults
+{
+    internal static ItemList<BuildingResult> Of(ResolvedTown resolved, CircuitResults circuits, Memo memo)
+    {
+        var town = resolved.Town;
+        var codes = Codes.Of(town);
+        var brightest = BrightestOfKind(resolved, circuits);
+        return resolved.Buildings.Select((b, i) => Building(town, b, i + 1, codes[i], circuits, brightest, memo)).ToItemList();
+    }
+
+    private static BuildingResult Building(
+        Town town, ResolvedBuilding resolved, int number, string code, CircuitResults circuits,
+        Dictionary<(string Supply, string Part), double> brightest, Memo memo)
+    {
+        var building = resolved.Building;
+        var lamps = resolved.Lamps.Select(l => Lamp(town, l, circuits, brightest)).ToList();
+        AddPanes(building, resolved.Lamps, lamps, circuits, memo);
+        var supplies = lamps.Select(l => l.Supply).Distinct().ToList();
+        var supply = supplies.Count == 1 ? supplies[0] : null;
+        var fed = lamps.Count > 0 && lamps.All(l => l.Current is not null);
+        var current = !fed
+            ? null
+            : Figure.From(Laws.Sum, $"current of {building.Name}", "A", [.. lamps.Select(l => l.Current!)])
+                .Between(lamps.Sum(l => l.Current!.Low ?? l.Current.Value), lamps.Sum(l => l.Current!.High ?? l.Current.Value));
+        return new BuildingResult
+        {
+            Building = building,
+            Number = number,
+            Code = code,
+            Lamps = lamps.ToItemList(),
+            Supply = supply,
+            Circuit = supply is null ? 0 : town.Supplies.Select(s => s.Id).ToList().IndexOf(supply) + 1,
+            Current = current,
+            Wire = resolved.Pair.Wire,
+            PairLength = PairLength(town, building, resolved.Pair),
+            PairDrop = current is null
+                ? null
+                : Figure.From(
+                    Laws.DropInPair,
+                    "lost in the pair",
+                    "V",
+                    current,
+                    Figure.Given("one conductor with its joints", resolved.Pair.ConductorOhms.Typical, "Ω", $"{resolved.Pair.Wire.Name}: {resolved.Pair.Wire.Source}", resolved.Pair.Wire.Certainty)
+                        .Between(resolved.Pair.ConductorOhms.Low, resolved.Pair.ConductorOhms.High)),
+            Tests = TestPoints.Of(lamps, current),
+        };
+    }
+
+    private static LampResult Lamp(
+        Town town, ResolvedLamp lamp, CircuitResults circuits, Dictionary<(string Supply, string Part), double> brightest)
+    {
+        var resistor = LampFigures.Resistor(lamp);
+        var result = new LampResult
+        {
+            Building = lamp.Building,
+            Name = lamp.Name,
+            Room = lamp.RoomName,
+            Part = lamp.Part,
+            PartUnknown = lamp.PartUnknown,
+            SwitchGroup = lamp.SwitchGroup,
+            Supply = Resolver.SupplyOf(town, lamp.SwitchGroup)?.Id,
+            Resistor = resistor,
+            ResistorChosen = lamp.ResistorOrigin == ResistorOrigin.Chosen,
+        };
+        if (!circuits.Lamps.TryGetValue((lamp.Building, lamp.Name), out var place))
+        {
+            return result;
+        }
+
+        var circuitLamp = place.Run.Circuit.Lamps[place.Index];
+        var point = circuitLamp.Law.At(place.Run.BranchVolts(place.Index), circuitLamp.Input.BranchOhms);
+        var current = LampFigures.Current(lamp, place.Run, place.Index, resistor, place.Amps(place.Low), place.Amps(place.High));
+        return result with
+        {
+            Current = current,
+            Volts = Figure.Given("volts across the lamp", point.LampVolts, "V", lamp.Part.Source, lamp.Part.Certainty),
+            ResistorPower = lamp.ResistorOhms.Typical > 0 ? Figure.From(Laws.HeatInResistor, "heat in the resistor", "W", current, resistor) : null,
+            LightShares = place.Run.Fades[circuitLamp.Pack].Shares[place.Index],
+            Evenness = Lightness.OfShare(point.Light / brightest[(result.Supply!, lamp.Part.Id)]),
+        };
+    }
+
+    private static void AddPanes(Building building, IReadOnlyList<ResolvedLamp> resolved, List<LampResult> lamps, CircuitResults circuits, Memo memo)
+    {
+        for (var s = 0; s < building.Storeys.Count; s++)
+        {
+            for (var r = 0; r < building.Storeys[s].Rooms.Count; r++)
+            {
+                var here = Enumerable.Range(0, lamps.Count)
+                    .Where(i => resolved[i].Storey == s && resolved[i].Room == r && lamps[i].Current is not null && resolved[i].Part.Intensity is not null)
+                    .ToList();
+                var query = here.Count == 0
+                    ? null
+                    : PaneQuery.Of(building, building.Storeys[s], building.Storeys[s].Rooms[r], here.Select(i => PaneLamp(resolved[i], circuits)));
+                if (query is null)
+                {
+                    continue;
+                }
+
+                var answer = memo.Get(query, q => q.Answer());
+                foreach (var i in here)
+                {
+                    lamps[i] = lamps[i] with
+                    {
+                        PaneLuminance = answer.Luminance,
+                        ReadsAsLitTo = Figure.From(Laws.RoomLightLimit, "reads as lit up to", "lx", answer.Luminance),
+                        DotShows = answer.DotShows && resolved[i].Aim == LampAim.AtPane,
+                    };
+                }
+            }
+        }
+    }
+
+    private static PaneLamp PaneLamp(ResolvedLamp lamp, CircuitResults circuits)
+    {
+        var place = circuits.Lamps[(lamp.Building, lamp.Name)];
+        var circuitLamp = place.Run.Circuit.Lamps[place.Index];
+        var light = circuitLamp.Law.At(place.Run.BranchVolts(place.Index), circuitLamp.Input.BranchOhms).Light;
+        var stated = lamp.Part.IntensityCurrent?.Amperes ?? lamp.Part.ReferenceCurrent.Amperes;
+        var atReference = lamp.Part.Kind == LampKind.Filament ? 1 : lamp.Part.ReferenceCurrent.Amperes / stated;
+        return new PaneLamp(
+            lamp.Part.Intensity!.Value.Candelas * light * atReference, lamp.Part.ViewingAngle?.Radians ?? Math.PI / 3, lamp.BehindPaneMetres, lamp.Aim);
+    }
+
+    // Lamps of one kind are those of one part on one supply: a maker who gives two streets different resistors means them to differ.
+    private static Dictionary<(string Supply, string Part), double> BrightestOfKind(ResolvedTown resolved, CircuitResults circuits)
+    {
+        var brightest = new Dictionary<(string, string), double>();
+        foreach (var lamp in resolved.Buildings.SelectMany(b => b.Lamps))
+        {
+            if (circuits.Lamps.TryGetValue((lamp.Building, lamp.Name), out var place))
+            {
+                var kind = (place.Run.Circuit.Packs[place.Run.Circuit.Lamps[place.Index].Pack].Input.Supply, lamp.Part.Id);
+                brightest[kind] = Math.Max(brightest.GetValueOrDefault(kind), place.Run.Light(0, place.Index));
+            }
+        }
+
+        return brightest;
+    }
+
+    private static Figure PairLength(Town town, Building building, ResolvedPair pair)
+    {
+        var slack = town.Wiring.Slack?.Metres ?? Usual.SlackMetres;
+        var detour = town.Wiring.DetourFactor ?? Usual.DetourFactor;
+        var length = pair.Origin switch
+        {
+            LengthOrigin.Measured => Figure.Given("length of the pair", pair.Metres.Typical, "m", "measured", Certainty.Measured),
+            LengthOrigin.Route => Figure.Given("length of the pair", pair.Metres.Typical, "m", "along the route taken, slack included", Certainty.Computed),
+            _ => Figure.From(
+                Laws.PairByDistance,
+                "length of the pair",
+                "m",
+                Figure.Given(
+                    "straight distance to the bank",
+                    (pair.Metres.Typical - slack) / detour,
+                    "m",
+                    pair.Origin switch { LengthOrigin.Distance => "as said, to a fifth either way", LengthOrigin.Placed => "from the board", _ => "not known; the town's middle distance" },
+                    pair.Origin == LengthOrigin.Placed ? Certainty.Computed : Certainty.Assumed),
+                Figure.Given("detour", detour, "", "the town's rule, or common practice, no source", Certainty.Typical),
+                Figure.Given("slack", slack, "m", "the town's rule, or common practice, no source", Certainty.Typical)),
+        };
+        return length.Between(pair.Metres.Low, pair.Metres.High);
+    }
+}

@@ -1,0 +1,35 @@
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Study.Operation;
+using Duskwright.Study.Wiring;
+
+namespace Duskwright.Study.Sums;
+
+/// <summary>How much current a pack can be asked for so that its lamps last the show.</summary>
+public static class PackCapacity
+{
+    /// <summary>The current at which lamps like the town's usual one stay above half light until the show ends.</summary>
+    /// <param name="town">The town, for its show, its usual lamp and its own parts.</param>
+    /// <param name="supply">The pack.</param>
+    /// <returns>Current, A; for a regulated supply its limit.</returns>
+    public static double Amperes(Town town, Supply supply)
+    {
+        var part = Catalogue.FindSupply(town, supply.Part)!;
+        if (part.CurrentLimit is { } limit)
+        {
+            return limit.Amperes * supply.Parallel;
+        }
+
+        var lamp = CommonestLamp(town);
+        var volts = part.NominalVoltage.Volts * supply.Series;
+        var ohms = town.Wiring.Resistor?.Value?.Ohms ?? Resolver.ResistorFor(lamp, volts, town.Wiring.LampCurrent?.Amperes ?? Usual.LampAmps);
+        var query = new CarryingQuery(
+            part, supply.Series, supply.Parallel, supply.ChargeLeft, Usual.HolderOhms + Usual.SwitchOhms, lamp, ohms, "",
+            town.Show.HoursPerDay.Hours, town.Show.HoursPerDay.Hours * town.Show.Days, town.Show.DimShare, town.Show.SpoiledShare, town.Show.VisibleStep);
+        var most = Math.Max(0, query.Answer().DimByEnd.Value - 1);
+        return most * LampLaws.Of(lamp).At(volts, ohms).Amps;
+    }
+
+    private static LampPart CommonestLamp(Town town) =>
+        town.Buildings.SelectMany(b => Resolver.Lamps(town, b)).GroupBy(l => l.Part).MaxBy(g => g.Count())?.Key ?? Usual.LampOf(town, null);
+}

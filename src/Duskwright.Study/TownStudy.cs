@@ -1,0 +1,92 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Findings;
+using Duskwright.Study.Lists;
+using Duskwright.Study.Operation;
+using Duskwright.Study.Results;
+using Duskwright.Study.Wiring;
+
+namespace Duskwright.Study;
+
+/// <summary>Everything computed for a town. It only analyses: the same town always gives the same results.</summary>
+/// <remarks>
+/// Results are computed when first asked for and kept. A study made by <see cref="After"/> takes over every answer whose inputs
+/// have not changed, so that an edit of one building costs about that building's circuit. Safe for several threads.
+/// </remarks>
+public sealed class TownStudy
+{
+    private readonly Memo _memo;
+    private readonly Lazy<ResolvedTown> _resolved;
+    private readonly Lazy<CircuitResults> _circuits;
+    private readonly Lazy<ItemList<BuildingResult>> _buildings;
+    private readonly Lazy<ItemList<PackResult>> _packs;
+    private readonly Lazy<ItemList<Finding>> _findings;
+    private readonly Lazy<ItemList<SwitchRow>> _switches;
+    private readonly Lazy<ItemList<PartsRow>> _parts;
+
+    private TownStudy(Town town, Memo memo)
+    {
+        Town = town;
+        _memo = memo;
+        _resolved = new(() => ResolvedTown.Of(town));
+        _circuits = new(() => CircuitResults.Of(_resolved.Value, _memo));
+        _buildings = new(() => BuildingResults.Of(_resolved.Value, _circuits.Value, _memo));
+        _packs = new(() => PackResults.Of(_resolved.Value, _circuits.Value, _memo));
+        _findings = new(() => FindingRules.Of(this, _memo));
+        _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
+        _parts = new(() => PartsRows.Of(_resolved.Value));
+    }
+
+    /// <summary>The town.</summary>
+    public Town Town { get; }
+
+    /// <summary>Every lamp, by building in the order of the document.</summary>
+    public ItemList<LampResult> Lamps => Buildings.SelectMany(b => b.Lamps).ToItemList();
+
+    /// <summary>Every building in the order of the document.</summary>
+    public ItemList<BuildingResult> Buildings => _buildings.Value;
+
+    /// <summary>Every supply in the order of the document.</summary>
+    public ItemList<PackResult> Packs => _packs.Value;
+
+    /// <summary>What is worth saying, the most serious first.</summary>
+    public ItemList<Finding> Findings => _findings.Value;
+
+    /// <summary>What each building takes and from where.</summary>
+    public ItemList<LoadRow> LoadList => LoadRows.Of(this);
+
+    /// <summary>What each switch lights.</summary>
+    public ItemList<SwitchRow> SwitchList => _switches.Value;
+
+    /// <summary>The leads to cut.</summary>
+    public ItemList<CutRow> CutList => CutRows.Of(this, _resolved.Value);
+
+    /// <summary>What to buy for the houses that are not fitted yet, and cells for the show.</summary>
+    public ItemList<PartsRow> PartsList => _parts.Value;
+
+    /// <summary>What the parts list costs at usual prices.</summary>
+    public Figure PartsCost => Figure.From(Laws.Sum, "cost of the parts list", "money", [.. PartsList.Where(p => p.Cost is not null).Select(p => p.Cost!)]);
+
+    /// <summary>A label for each pair.</summary>
+    public ItemList<LabelRow> Labels => LabelRows.Of(this);
+
+    /// <summary>The cautions that go with this town's work.</summary>
+    public ItemList<Caution> Cautions => CautionRules.Of(Town);
+
+    /// <summary>Studies a town from nothing.</summary>
+    /// <param name="town">A town without problems (<see cref="Plan.Checks.TownChecks"/>).</param>
+    /// <returns>Its study.</returns>
+    public static TownStudy Of(Town town) => new(town, new Memo(null));
+
+    /// <summary>Studies the town after an edit, keeping every answer that still holds.</summary>
+    /// <param name="edited">The town after the edit.</param>
+    /// <returns>The same as <see cref="Of"/> would give, sooner.</returns>
+    public TownStudy After(Town edited) => new(edited, new Memo(_memo));
+
+    /// <summary>The town at one hour of the show.</summary>
+    /// <param name="hour">Hours burnt, from 0.</param>
+    /// <param name="roomLux">Light in the room, lx; none to leave open what reads as lit.</param>
+    /// <returns>Lamps and packs then.</returns>
+    public Moment At(double hour, double? roomLux = null) => Moments.Of(this, hour, roomLux);
+}

@@ -1,0 +1,20 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Parts;
+
+namespace Duskwright.Study.Wiring;
+
+/// <summary>Everything one circuit's computation reads, and nothing else: packs that share a return, and what hangs on them.</summary>
+internal sealed record CircuitInput(ItemList<PackInput> Packs, double ReturnOhms, double LitHoursPerDay, bool Coarse);
+
+/// <summary>A supply and its switches.</summary>
+internal sealed record PackInput(
+    string Supply, SupplyPart Part, int Series, int Parallel, double ChargeLeft, double FuseOhms, ItemList<GroupInput> Groups);
+
+/// <summary>A switch and its pairs.</summary>
+internal sealed record GroupInput(string Id, double SwitchOhms, ItemList<PairInput> Pairs);
+
+/// <summary>A pair from the bank to a house and the lamps at its end.</summary>
+internal sealed record PairInput(string Building, double ConductorOhms, ItemList<LampInput> Lamps);
+
+/// <summary>A lamp and all resistance in its own branch.</summary>
+internal sealed record LampInput(string Name, LampPart Part, double BranchOhms);

@@ -1,0 +1,51 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+
+namespace Duskwright.Study.Wiring;
+
+/// <summary>Cuts a town into circuits: packs that share a return wire are one, else each pack is its own.</summary>
+internal static class CircuitInputs
+{
+    internal static List<CircuitInput> Of(ResolvedTown resolved, Corner corner)
+    {
+        var town = resolved.Town;
+        var packs = town.Supplies.Select(s => Pack(resolved, s, corner)).Where(p => p.Groups.Count > 0).ToList();
+        var returnOhms = town.Wiring.ReturnWire is { } wire && town.Wiring.ReturnLength is { } length
+            ? Catalogue.FindWire(town, wire)!.PerMetre.Ohms * length.Metres
+            : 0;
+        var hours = town.Show.HoursPerDay.Hours;
+        var coarse = corner != Corner.Typical;
+        return returnOhms > 0 && packs.Count > 0
+            ? [new CircuitInput(packs.ToItemList(), returnOhms, hours, coarse)]
+            : [.. packs.Select(p => new CircuitInput([p], 0, hours, coarse))];
+    }
+
+    private static PackInput Pack(ResolvedTown resolved, Supply supply, Corner corner)
+    {
+        var town = resolved.Town;
+        var fuse = supply.Fuse is { } id ? Catalogue.FindFuse(town, id)! : null;
+        return new PackInput(
+            supply.Id,
+            Catalogue.FindSupply(town, supply.Part)!,
+            supply.Series,
+            supply.Parallel,
+            supply.ChargeLeft,
+            fuse is null ? 0 : corner == Corner.Low ? fuse.MostResistance.Ohms : fuse.LeastResistance.Ohms,
+            town.SwitchGroups.Where(g => g.Supply == supply.Id).Select(g => Group(resolved, g.Id, corner)).Where(g => g.Pairs.Count > 0).ToItemList());
+    }
+
+    private static GroupInput Group(ResolvedTown resolved, string group, Corner corner) => new(
+        group,
+        Usual.SwitchOhms,
+        resolved.Buildings
+            .Select(b => new PairInput(
+                b.Pair.Building,
+                b.Pair.ConductorOhms.At(corner),
+                b.Lamps
+                    .Where(l => l.SwitchGroup == group)
+                    .Select(l => new LampInput(l.Name, LampLaws.AtCorner(resolved.Town, l, corner), l.ResistorOhms.At(corner) + l.TailOhms))
+                    .ToItemList()))
+            .Where(p => p.Lamps.Count > 0)
+            .ToItemList());
+}

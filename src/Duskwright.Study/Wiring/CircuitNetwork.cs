@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Duskwright.Circuits.Lamps;
+using Duskwright.Circuits.Networks;
+using Duskwright.Circuits.Supplies;
+
+namespace Duskwright.Study.Wiring;
+
+/// <summary>A circuit as a network, with the way back from its elements to lamps and packs.</summary>
+/// <remarks>Node 0 is where the packs' minus poles meet.</remarks>
+internal sealed class CircuitNetwork
+{
+    private readonly List<Element> _elements = [];
+    private readonly List<CircuitLamp> _lamps = [];
+    private readonly List<CircuitPack> _packs = [];
+    private int _nodes = 1;
+
+    private CircuitNetwork(CircuitInput input)
+    {
+        var strip = 0;
+        if (input.ReturnOhms > 0)
+        {
+            strip = Wire("common return", _nodes++, 0, input.ReturnOhms).A;
+        }
+
+        foreach (var pack in input.Packs)
+        {
+            AddPack(pack, strip);
+        }
+
+        Network = new Network(_nodes, [.. _elements]);
+    }
+
+    internal Network Network { get; }
+
+    internal IReadOnlyList<CircuitLamp> Lamps => _lamps;
+
+    internal IReadOnlyList<CircuitPack> Packs => _packs;
+
+    internal static CircuitNetwork Of(CircuitInput input) => new(input);
+
+    /// <summary>The stores that run down, for the discharge.</summary>
+    internal ImmutableArray<PackOnNetwork> Stores =>
+        [.. _packs.Where(p => p.Law is not null).Select(p => new PackOnNetwork(_elements[p.Source].Name, p.Law!, CellState.At(p.Law!.Cell, p.Input.ChargeLeft)))];
+
+    private void AddPack(PackInput pack, int strip)
+    {
+        var plus = _nodes++;
+        var law = PackLaws.Of(pack);
+        var source = _elements.Count;
+        _elements.Add(law is not null
+            ? new SourceElement($"pack {pack.Supply}", plus, 0, law.OpenVolts(CellState.At(law.Cell, pack.ChargeLeft)), law.Ohms(CellState.At(law.Cell, pack.ChargeLeft)))
+            : new SourceElement(
+                $"supply {pack.Supply}",
+                plus,
+                0,
+                pack.Part.NominalVoltage.Volts * pack.Series,
+                pack.Part.SourceResistance!.Value.Ohms * pack.Series / pack.Parallel,
+                pack.Part.CurrentLimit is { } limit ? limit.Amperes * pack.Parallel : double.PositiveInfinity));
+        _packs.Add(new CircuitPack(pack, source, plus, law));
+        var fused = pack.FuseOhms > 0 ? Wire($"fuse of {pack.Supply}", plus, _nodes++, pack.FuseOhms).B : plus;
+        foreach (var group in pack.Groups)
+        {
+            var switched = Wire($"switch {group.Id}", fused, _nodes++, group.SwitchOhms).B;
+            foreach (var pair in group.Pairs)
+            {
+                var house = Wire($"plus wire of {pair.Building}", switched, _nodes++, pair.ConductorOhms).B;
+                var back = Wire($"minus wire of {pair.Building}", _nodes++, strip, pair.ConductorOhms).A;
+                foreach (var lamp in pair.Lamps)
+                {
+                    _lamps.Add(new CircuitLamp(pair.Building, lamp, group.Id, _packs.Count - 1, _elements.Count, LampLaws.Of(lamp.Part)));
+                    _elements.Add(new LampElement($"{lamp.Name} of {pair.Building}", house, back, _lamps[^1].Law, lamp.BranchOhms));
+                }
+            }
+        }
+    }
+
+    private ResistorElement Wire(string name, int from, int to, double ohms)
+    {
+        var wire = new ResistorElement(name, from, to, ohms);
+        _elements.Add(wire);
+        return wire;
+    }
+}
+
+/// <summary>A lamp in a network. <see cref="Pack"/> and <see cref="Element"/> are indices.</summary>
+internal sealed record CircuitLamp(string Building, LampInput Input, string Group, int Pack, int Element, LampLaw Law);
+
+/// <summary>A supply in a network. <see cref="Source"/> is the index of its element, <see cref="Plus"/> its node; no law means regulated.</summary>
+internal sealed record CircuitPack(PackInput Input, int Source, int Plus, PackLaw? Law);
