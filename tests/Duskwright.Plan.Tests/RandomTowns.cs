@@ -69,7 +69,12 @@ internal static class RandomTowns
         from round in Gen.Bool
         select new Placement
         {
-            At = at, Rotation = Angle.FromDegrees(turn), Level = level, Width = size[0], Depth = size[1], Round = round,
+            At = at,
+            Rotation = Angle.FromDegrees(turn),
+            Level = level,
+            Width = size[0],
+            Depth = size[1],
+            Round = round,
             Outline = outlined ? [Point.At(-corners[0], -corners[1]), Point.At(corners[1], -corners[2]), Point.At(0, corners[0])] : [],
         };
 
@@ -96,10 +101,24 @@ internal static class RandomTowns
         let lamps = storeys.Sum(s => s.Rooms.Sum(r => r.Lamps.Count))
         select new Building
         {
-            Name = name, Code = words[0], Note = words[1], Kind = kind, State = state, Leds = lamps > 0 ? lamps : leds,
-            Led = parts.Item1, Resistor = parts.Item2, Wire = parts.Item3, SwitchGroup = parts.Item4,
-            Distance = lengths[0], PairLength = lengths[1], TailLength = lengths[2],
-            FeedHole = hole, Finish = finish, Place = place, Roof = roof, Storeys = storeys,
+            Name = name,
+            Code = words[0],
+            Note = words[1],
+            Kind = kind,
+            State = state,
+            Leds = lamps > 0 ? lamps : leds,
+            Led = parts.Item1,
+            Resistor = parts.Item2,
+            Wire = parts.Item3,
+            SwitchGroup = parts.Item4,
+            Distance = lengths[0],
+            PairLength = lengths[1],
+            TailLength = lengths[2],
+            FeedHole = hole,
+            Finish = finish,
+            Place = place,
+            Roof = roof,
+            Storeys = storeys,
         };
 
     private static readonly Gen<Board> Boards =
@@ -112,7 +131,9 @@ internal static class RandomTowns
         from banked in Gen.Bool
         select new Board
         {
-            Width = Length.FromMillimetres(1200), Depth = Length.FromMillimetres(800), Scenery = scenery,
+            Width = Length.FromMillimetres(1200),
+            Depth = Length.FromMillimetres(800),
+            Scenery = scenery,
             Levels = [new Level { Id = "quay", Name = "the quay", Height = climb ?? default, Outline = [points[0], points[1], points[2]] }],
             Wireways = [new Wireway { Id = "w1", Points = [points[3], points[4]], Level = "quay", CapacityPairs = pairs, Climb = climb }],
             FeedHoles = [new FeedHole { Id = "h1", At = points[5], Level = "quay", Bore = bore }],
@@ -202,8 +223,18 @@ internal static class RandomTowns
         from spare in Perhaps(Share)
         select new WiringChoices
         {
-            Led = ids.Item1, Wire = ids.Item2, TailWire = ids.Item3, ReturnWire = ids.Item4, Resistor = resistor, LampCurrent = current,
-            TailLength = lengths[0], Slack = lengths[1], ReturnLength = lengths[2], DetourFactor = detour, JointResistance = joint, SpareShare = spare,
+            Led = ids.Item1,
+            Wire = ids.Item2,
+            TailWire = ids.Item3,
+            ReturnWire = ids.Item4,
+            Resistor = resistor,
+            LampCurrent = current,
+            TailLength = lengths[0],
+            Slack = lengths[1],
+            ReturnLength = lengths[2],
+            DetourFactor = detour,
+            JointResistance = joint,
+            SpareShare = spare,
         };
 
     private static readonly Gen<Show> Shows =
@@ -216,8 +247,14 @@ internal static class RandomTowns
         from views in Some(from name in Word from x in Gen.Double[-900, 900] from eye in Perhaps(Size) select new ViewingPosition { Name = name, At = Point.At(x, -x), EyeHeight = eye })
         select new Show
         {
-            HoursPerDay = Duration.FromHours(hours), Days = days, RoomIlluminance = light, RoomTemperatureC = warmth,
-            DimShare = shares[0], SpoiledShare = shares[1], VisibleStep = step, ViewingPositions = views,
+            HoursPerDay = Duration.FromHours(hours),
+            Days = days,
+            RoomIlluminance = light,
+            RoomTemperatureC = warmth,
+            DimShare = shares[0],
+            SpoiledShare = shares[1],
+            VisibleStep = step,
+            ViewingPositions = views,
         };
 
     private static readonly Gen<Supply> Supplies =
@@ -249,7 +286,15 @@ internal static class RandomTowns
         from grouped in PerhapsSaid(Word)
         select Known(new Town
         {
-            Name = name, Note = note, ScaleRatio = ratio, Board = board, Wiring = wiring, Routes = routes, Show = show, OwnParts = own, Log = log,
+            Name = name,
+            Note = note,
+            ScaleRatio = ratio,
+            Board = board,
+            Wiring = wiring,
+            Routes = routes,
+            Show = show,
+            OwnParts = own,
+            Log = log,
             Buildings = buildings.Select((b, i) => b with { Id = $"b{i}" }).ToItemList(),
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),
             SwitchGroups = [new SwitchGroup { Id = "A", Name = grouped, Supply = "1" }, new SwitchGroup { Id = "B" }],

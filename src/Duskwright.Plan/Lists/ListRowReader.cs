@@ -41,7 +41,8 @@ internal sealed class ListRowReader(int line)
             ListField.SwitchGroup => t => Row = Row with { SwitchGroup = t },
             ListField.State => State,
             ListField.Note => t => Row = Row with { Note = t },
-            _ => _ => { },
+            _ => _ => { }
+            ,
         };
         read(text);
     }

@@ -64,6 +64,20 @@ public class SaltmarrowTests
     }
 
     [Fact]
+    public void No_tree_grows_into_a_house()
+    {
+        var houses = Saltmarrow.Buildings.Where(b => b.Kind == BuildingKind.House).Select(b => (b.Name, Corners: Ground.Corners(b.Place!))).ToList();
+        foreach (var tree in Saltmarrow.Board!.Scenery.Where(s => s.Kind == SceneryKind.Tree))
+        {
+            var at = tree.Points[0];
+            Assert.All(houses, h => Assert.True(
+                !Ground.Inside(h.Corners, (at.X.Millimetres, at.Y.Millimetres))
+                && h.Corners.Zip(h.Corners.Skip(1).Append(h.Corners[0])).Min(s => Ground.Distance(at, Point.At(s.First.X, s.First.Y), Point.At(s.Second.X, s.Second.Y))) >= tree.Size!.Value.Millimetres / 2,
+                $"the tree at {at} and {h.Name}"));
+        }
+    }
+
+    [Fact]
     public void Only_boats_and_the_jetty_lamp_are_on_the_water()
     {
         var water = Saltmarrow.Board!.Scenery.Single(s => s.Kind == SceneryKind.Water).Points.Select(p => (p.X.Millimetres, p.Y.Millimetres)).ToArray();
