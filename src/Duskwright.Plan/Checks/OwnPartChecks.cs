@@ -1,11 +1,10 @@
-using System.Text.RegularExpressions;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 
 namespace Duskwright.Plan.Checks;
 
 /// <summary>Parts the maker has described.</summary>
-internal static partial class OwnPartChecks
+internal static class OwnPartChecks
 {
     internal static IEnumerable<Problem> Of(Town town)
     {
@@ -21,7 +20,7 @@ internal static partial class OwnPartChecks
         for (var i = 0; i < parts.Lamps.Count; i++)
         {
             var lamp = parts.Lamps[i];
-            if (lamp.ReferenceVoltage.Volts > SupplyChecks.TouchableVolts || MainsWords().IsMatch(lamp.Name) || MainsWords().IsMatch(lamp.Id))
+            if (lamp.ReferenceVoltage.Volts > SupplyChecks.TouchableVolts || MainsMarks.On(lamp.Name, lamp.Id))
             {
                 yield return SupplyChecks.Mains($"own_parts.lamps[{i}]", $"{lamp.Name} is marked as mains or has {lamp.ReferenceVoltage.Volts} V");
             }
@@ -48,7 +47,7 @@ internal static partial class OwnPartChecks
         {
             var supply = parts.Supplies[i];
             var path = $"own_parts.supplies[{i}]";
-            if (supply.NominalVoltage.Volts > SupplyChecks.TouchableVolts || MainsWords().IsMatch(supply.Name) || MainsWords().IsMatch(supply.Id))
+            if (supply.NominalVoltage.Volts > SupplyChecks.TouchableVolts || MainsMarks.On(supply.Name, supply.Id))
             {
                 yield return SupplyChecks.Mains(path, $"{supply.Name} is marked as mains or has {supply.NominalVoltage.Volts} V");
             }
@@ -68,6 +67,16 @@ internal static partial class OwnPartChecks
             if (!isCell && supply.SourceResistance is not { Ohms: > 0 })
             {
                 yield return Figure($"{path}.source_resistance_ohm", supply.Name, "source_resistance_ohm", supply.SourceResistance?.Ohms ?? 0);
+            }
+        }
+
+        foreach (var (path, name, id) in parts.Wires.Select((p, i) => ($"own_parts.wires[{i}]", p.Name, p.Id))
+            .Concat(parts.Fuses.Select((p, i) => ($"own_parts.fuses[{i}]", p.Name, p.Id)))
+            .Concat(parts.Sundries.Select((p, i) => ($"own_parts.sundries[{i}]", p.Name, p.Id))))
+        {
+            if (MainsMarks.On(name, id))
+            {
+                yield return SupplyChecks.Mains(path, $"{name} is marked as mains");
             }
         }
 
@@ -91,7 +100,4 @@ internal static partial class OwnPartChecks
 
     private static Problem Figure(string path, string name, string field, double value) =>
         new(path, "part-figures", $"{name}: {field} is {value}; more than 0 is allowed.", "Look at the part's data sheet, or measure it.");
-
-    [GeneratedRegex(@"\b(mains|a\.?c\.?|1[12]0 ?v|2[234]0 ?v)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex MainsWords();
 }

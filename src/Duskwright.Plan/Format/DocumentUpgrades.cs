@@ -18,11 +18,13 @@ internal static class DocumentUpgrades
     // Version 0 kept the hours of the show at the top, as "hours".
     private static void ShowHoursMoveIntoShow(JsonObject document)
     {
-        if (!document.Remove("hours", out var hours))
+        // What does not fit is left where it stands, for the checks to name; a step drops nothing.
+        if (!document.TryGetPropertyValue("hours", out var hours) || document["show"] is not (null or JsonObject) || document["show"]?["hours_per_day_h"] is not null)
         {
             return;
         }
 
+        document.Remove("hours");
         if (document["show"] is not JsonObject show)
         {
             document["show"] = show = [];

@@ -76,6 +76,14 @@ public static partial class TownJson
     /// <returns>The town, or every problem found.</returns>
     public static TownReadResult Read(string text)
     {
+        text = text.TrimStart('\uFEFF');
+        if (HalfCharacterIn(text) is { } half)
+        {
+            var before = text[..half].Split('\n');
+            var place = string.Create(CultureInfo.InvariantCulture, $"line {before.Length}, column {before[^1].Length + 1}");
+            return Refused(place, "half-a-character", $"The text at {place} holds half a character.", "Type that text anew.");
+        }
+
         JsonNode? root;
         try
         {
@@ -108,6 +116,20 @@ public static partial class TownJson
         var town = document.Deserialize<Town>(TownJsonOptions.Shared)!;
         var problems = TownChecks.Of(town);
         return new TownReadResult(problems.Count == 0 ? town : null, problems);
+    }
+
+    // Half a character may stand in the text itself or in its escapes.
+    private static int? HalfCharacterIn(string text)
+    {
+        try
+        {
+            var bytes = StrictUtf8.GetBytes(text);
+            return HalfCharacters.FirstIn(bytes, MostDepth) is { } at ? StrictUtf8.GetCharCount(bytes, 0, at) : null;
+        }
+        catch (EncoderFallbackException half)
+        {
+            return half.Index;
+        }
     }
 
     // A null says nothing, as if the field were left out; a record would take it for a value.
