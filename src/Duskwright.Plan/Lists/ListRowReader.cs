@@ -27,24 +27,45 @@ internal sealed class ListRowReader(int line)
             return;
         }
 
-        Action<string> read = field switch
+        switch (field)
         {
-            ListField.Name => t => Row = Row with { Name = t },
-            ListField.Leds => Leds,
-            ListField.Distance => t => Size(t, unitWord, "distance", l => Row = Row with { Distance = l }),
-            ListField.Width => t => Size(t, unitWord, "width", l => Row = Row with { Width = l }),
-            ListField.Depth => t => Size(t, unitWord, "depth", l => Row = Row with { Depth = l }),
-            ListField.Storeys => t => Whole(t, "storeys", MostStoreys, n => Row = Row with { Storeys = n }),
-            ListField.Windows => t => Whole(t, "windows", MostWindows, n => Row = Row with { Windows = n }),
-            ListField.Colour => Colour,
-            ListField.Resistor => Resistor,
-            ListField.SwitchGroup => t => Row = Row with { SwitchGroup = t },
-            ListField.State => State,
-            ListField.Note => t => Row = Row with { Note = t },
-            _ => _ => { }
-            ,
-        };
-        read(text);
+            case ListField.Name:
+                Row = Row with { Name = text };
+                break;
+            case ListField.Leds:
+                Leds(text);
+                break;
+            case ListField.Distance:
+                Size(text, unitWord, "distance", l => Row = Row with { Distance = l });
+                break;
+            case ListField.Width:
+                Size(text, unitWord, "width", l => Row = Row with { Width = l });
+                break;
+            case ListField.Depth:
+                Size(text, unitWord, "depth", l => Row = Row with { Depth = l });
+                break;
+            case ListField.Storeys:
+                Whole(text, "storeys", MostStoreys, n => Row = Row with { Storeys = n });
+                break;
+            case ListField.Windows:
+                Whole(text, "windows", MostWindows, n => Row = Row with { Windows = n });
+                break;
+            case ListField.Colour:
+                Colour(text);
+                break;
+            case ListField.Resistor:
+                Resistor(text);
+                break;
+            case ListField.SwitchGroup:
+                Row = Row with { SwitchGroup = text };
+                break;
+            case ListField.State:
+                State(text);
+                break;
+            case ListField.Note:
+                Row = Row with { Note = text };
+                break;
+        }
     }
 
     /// <summary>Reads a field of a line without headings: name, LEDs and distance by their place, the rest by what it looks like.</summary>
