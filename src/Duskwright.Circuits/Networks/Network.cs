@@ -8,9 +8,17 @@ public sealed record Network
     /// <summary>Makes a network.</summary>
     /// <param name="nodeCount">Number of nodes, the reference included.</param>
     /// <param name="elements">The elements; their nodes lie in 0 … nodeCount − 1.</param>
-    /// <exception cref="ArgumentException">An element joins a node that does not exist, joins a node to itself, or has a resistance that is not positive.</exception>
+    /// <exception cref="ArgumentException">
+    /// An element joins a node that does not exist, joins a node to itself, or has a resistance that is not positive; or a source has
+    /// no finite voltage or no positive limit.
+    /// </exception>
     public Network(int nodeCount, ImmutableArray<Element> elements)
     {
+        if (nodeCount < 1)
+        {
+            throw new ArgumentException($"A network has {nodeCount} nodes; at least the reference is needed.", nameof(nodeCount));
+        }
+
         foreach (var element in elements)
         {
             if (element.A < 0 || element.A >= nodeCount || element.B < 0 || element.B >= nodeCount || element.A == element.B)
@@ -29,6 +37,15 @@ public sealed record Network
             if (!double.IsFinite(ohms) || ohms < least)
             {
                 throw new ArgumentException($"{element.Name} has {ohms} Ω; a finite resistance {(least > 0 ? "above" : "from")} 0 Ω is allowed.", nameof(elements));
+            }
+        }
+
+        foreach (var source in elements.OfType<SourceElement>())
+        {
+            if (!double.IsFinite(source.OpenVolts) || !(source.LimitAmps > 0))
+            {
+                throw new ArgumentException(
+                    $"{source.Name} has {source.OpenVolts} V and a limit of {source.LimitAmps} A; a finite voltage and a limit above 0 A are allowed.", nameof(elements));
             }
         }
 

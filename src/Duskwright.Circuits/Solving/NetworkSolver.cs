@@ -3,212 +3,127 @@ using Duskwright.Circuits.Networks;
 
 namespace Duskwright.Circuits.Solving;
 
-/// <summary>Newton's method on node voltages for networks of one structure; ordering and pattern are worked out once.</summary>
+/// <summary>Solves networks of one structure; ordering and pattern are worked out once.</summary>
 /// <remarks>
-/// Nodal analysis: Kirchhoff's current law at every node but the reference (Vlach and Singhal, Computer Methods for Circuit Analysis
-/// and Design, chapters 4 and 10). All laws are monotone, so the Jacobian is symmetric positive definite. Not safe for two threads at once.
+/// A ladder of attempts, each named in the solution: plain Newton; Newton with shortened steps; all sources raised from nothing;
+/// a conductance beside every node that is taken away bit by bit. Not safe for two threads at once.
 /// </remarks>
 public sealed class NetworkSolver
 {
-    private const int MostSteps = 80;
+    private const int SourceSteps = 20;
 
-    // One part in ten thousand million of the current through the node, and a picoampere: far below any meter.
-    private const double RelativeResidual = 1e-10;
-    private const double LeastResidualAmps = 1e-13;
+    // From that of a bright lamp down to that of a dark one, a tenth at a time.
+    private const double MostShuntSiemens = 1e-2;
+    private const double LeastShuntSiemens = 1e-12;
 
-    private readonly int _nodes;
-    private readonly SparseLdl? _matrix;
-    private readonly int[] _below;
+    private readonly ImmutableArray<(int A, int B)> _structure;
     private readonly string? _floating;
+    private readonly Newton? _newton;
     private readonly double[] _volts;
-    private readonly double[] _imbalance;
-    private readonly double[] _through;
-    private readonly double[] _trial;
-    private readonly double[] _step;
 
     /// <summary>Works out the structure of a network.</summary>
     /// <param name="network">Any network of the structure: the same nodes and the same ends of elements in the same order.</param>
     public NetworkSolver(Network network)
     {
-        _nodes = network.NodeCount;
-        _volts = new double[_nodes];
-        _imbalance = new double[_nodes];
-        _through = new double[_nodes];
-        _trial = new double[_nodes];
-        _step = new double[_nodes - 1];
-        _below = new int[network.Elements.Length];
+        _structure = [.. network.Elements.Select(e => (e.A, e.B))];
+        _volts = new double[network.NodeCount];
         _floating = Connectivity.Floating(network);
-        if (_floating is not null || _nodes == 1)
-        {
-            return;
-        }
-
-        // Node 0 is the reference and leaves the matrix; node n is row n − 1.
-        _matrix = new SparseLdl(
-            _nodes - 1,
-            [.. network.Elements.Where(e => e.A > 0 && e.B > 0).Select(e => (e.A - 1, e.B - 1))]);
-        for (var i = 0; i < _below.Length; i++)
-        {
-            var element = network.Elements[i];
-            _below[i] = element.A > 0 && element.B > 0 ? _matrix.IndexOf(element.A - 1, element.B - 1) : -1;
-        }
+        _newton = _floating is null && network.NodeCount > 1 ? new Newton(network) : null;
     }
 
     /// <summary>Finds the voltages of a network of this structure.</summary>
     /// <param name="network">The network.</param>
     /// <param name="start">Voltages to start from, one a node, as of a solve nearby; empty to start from nothing.</param>
     /// <returns>The solution; its status says whether to believe it.</returns>
+    /// <exception cref="ArgumentException">The network is of another structure, or the start has another number of nodes.</exception>
     public Solution Solve(Network network, ReadOnlySpan<double> start = default)
     {
-        if (_floating is not null)
-        {
-            return Ended(network, SolveStatus.Floating, "structure", 0, 0, _floating);
-        }
-
+        CheckStructure(network);
         Array.Clear(_volts);
         if (!start.IsEmpty)
         {
+            if (start.Length != _volts.Length)
+            {
+                throw new ArgumentException($"The start has {start.Length} voltages; {_volts.Length} are needed, one a node.", nameof(start));
+            }
+
             start.CopyTo(_volts);
         }
 
-        var steps = 0;
-        if (Newton(network, damped: false, sourceShare: 1, ref steps))
+        if (_newton is null)
         {
-            return Ended(network, SolveStatus.Solved, "plain", steps, Residual(network, 1), null);
+            return Ended(network, _floating is null ? SolveStatus.Solved : SolveStatus.Floating, "structure", _floating);
         }
 
-        Array.Clear(_volts);
-        if (Newton(network, damped: true, sourceShare: 1, ref steps))
+        _newton.Steps = 0;
+        var attempt = Plain(network, _newton) ?? Damped(network, _newton) ?? SourceStepping(network, _newton) ?? ConductanceStepping(network, _newton);
+        if (attempt is not null)
         {
-            return Ended(network, SolveStatus.Solved, "damped", steps, Residual(network, 1), null);
+            return Ended(network, SolveStatus.Solved, attempt, null);
         }
 
-        // Source stepping: with all sources at nothing the answer is known, and each small rise starts from the last.
-        Array.Clear(_volts);
-        var climbed = true;
-        for (var share = 1; share <= 20 && climbed; share++)
-        {
-            climbed = Newton(network, damped: true, sourceShare: share / 20.0, ref steps);
-        }
-
-        var residual = Residual(network, 1);
-        return climbed
-            ? Ended(network, SolveStatus.Solved, "source stepping", steps, residual, null)
-            : Ended(network, SolveStatus.NotConverged, "source stepping", steps, residual, WorstElement(network));
+        var worst = _newton.Worst(network, _volts).Node;
+        return Ended(network, SolveStatus.NotConverged, "conductance stepping", network.Elements.First(e => e.A == worst || e.B == worst).Name);
     }
 
-    private bool Newton(Network network, bool damped, double sourceShare, ref int steps)
+    private string? Plain(Network network, Newton newton) => newton.Run(network, _volts, damped: false) ? "plain" : null;
+
+    private string? Damped(Network network, Newton newton)
     {
-        for (var turn = 0; turn < MostSteps; turn++)
-        {
-            _matrix!.Clear();
-            var worst = Stamp(network, _volts, sourceShare, fill: true);
-            if (Balanced())
-            {
-                return true;
-            }
-
-            if (!_matrix.Factorise())
-            {
-                return false;
-            }
-
-            for (var i = 0; i < _step.Length; i++)
-            {
-                _step[i] = -_imbalance[i + 1];
-            }
-
-            _matrix.Solve(_step);
-            steps++;
-            var share = 1.0;
-            do
-            {
-                for (var i = 0; i < _step.Length; i++)
-                {
-                    _trial[i + 1] = _volts[i + 1] + (share * _step[i]);
-                }
-
-                share *= 0.5;
-            }
-            while (damped && share > 1e-6 && Stamp(network, _trial, sourceShare, fill: false) > worst);
-
-            Array.Copy(_trial, _volts, _nodes);
-        }
-
-        return false;
+        Array.Clear(_volts);
+        return newton.Run(network, _volts, damped: true) ? "damped" : null;
     }
 
-    private double Stamp(Network network, double[] volts, double sourceShare, bool fill)
+    // With all sources at nothing the answer is known, and each small rise starts from the last.
+    private string? SourceStepping(Network network, Newton newton)
     {
-        Array.Clear(_imbalance);
-        Array.Clear(_through);
+        Array.Clear(_volts);
+        for (var step = 1; step <= SourceSteps; step++)
+        {
+            if (!newton.Run(network, _volts, damped: true, sourceShare: step / (double)SourceSteps))
+            {
+                return null;
+            }
+        }
+
+        return "source stepping";
+    }
+
+    // A large conductance at every node makes the network nearly straight; each smaller one starts from the last.
+    private string? ConductanceStepping(Network network, Newton newton)
+    {
+        Array.Clear(_volts);
+        for (var shunt = MostShuntSiemens; shunt >= LeastShuntSiemens; shunt /= 10)
+        {
+            if (!newton.Run(network, _volts, damped: true, shuntSiemens: shunt))
+            {
+                return null;
+            }
+        }
+
+        return newton.Run(network, _volts, damped: true) ? "conductance stepping" : null;
+    }
+
+    private void CheckStructure(Network network)
+    {
         var elements = network.Elements;
+        if (network.NodeCount != _volts.Length || elements.Length != _structure.Length)
+        {
+            throw new ArgumentException(
+                $"The network has {network.NodeCount} nodes and {elements.Length} elements; this solver is for {_volts.Length} and {_structure.Length}.", nameof(network));
+        }
+
         for (var i = 0; i < elements.Length; i++)
         {
-            var element = elements[i];
-            var across = volts[element.A] - volts[element.B];
-            var (amps, siemens) = ElementLaw.At(element, across, sourceShare);
-            _imbalance[element.A] += amps;
-            _imbalance[element.B] -= amps;
-            _through[element.A] += Math.Abs(amps);
-            _through[element.B] += Math.Abs(amps);
-            if (!fill)
+            if ((elements[i].A, elements[i].B) != _structure[i])
             {
-                continue;
-            }
-
-            if (element.A > 0)
-            {
-                _matrix!.AddDiagonal(element.A - 1, siemens);
-            }
-
-            if (element.B > 0)
-            {
-                _matrix!.AddDiagonal(element.B - 1, siemens);
-            }
-
-            if (_below[i] >= 0)
-            {
-                _matrix!.AddBelow(_below[i], -siemens);
+                throw new ArgumentException(
+                    $"{elements[i].Name} joins nodes {elements[i].A} and {elements[i].B}; this solver is for {_structure[i].A} and {_structure[i].B} there.", nameof(network));
             }
         }
-
-        var worst = 0.0;
-        for (var node = 1; node < _nodes; node++)
-        {
-            worst = Math.Max(worst, Math.Abs(_imbalance[node]));
-        }
-
-        return worst;
     }
 
-    private bool Balanced()
-    {
-        for (var node = 1; node < _nodes; node++)
-        {
-            if (!(Math.Abs(_imbalance[node]) <= LeastResidualAmps + (RelativeResidual * _through[node])))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private double Residual(Network network, double sourceShare) => Stamp(network, _volts, sourceShare, fill: false);
-
-    private string WorstElement(Network network)
-    {
-        var worst = 1;
-        for (var node = 2; node < _nodes; node++)
-        {
-            worst = Math.Abs(_imbalance[node]) > Math.Abs(_imbalance[worst]) ? node : worst;
-        }
-
-        return network.Elements.First(e => e.A == worst || e.B == worst).Name;
-    }
-
-    private Solution Ended(Network network, SolveStatus status, string attempt, int steps, double residual, string? failedAt)
+    private Solution Ended(Network network, SolveStatus status, string attempt, string? failedAt)
     {
         var amps = ImmutableArray.CreateBuilder<double>(network.Elements.Length);
         foreach (var element in network.Elements)
@@ -216,6 +131,7 @@ public sealed class NetworkSolver
             amps.Add(status == SolveStatus.Floating ? double.NaN : ElementLaw.At(element, _volts[element.A] - _volts[element.B], 1).Amps);
         }
 
-        return new Solution(status, attempt, steps, residual, [.. _volts], amps.MoveToImmutable(), failedAt);
+        var residual = _newton?.Worst(network, _volts).Amps ?? 0;
+        return new Solution(status, attempt, _newton?.Steps ?? 0, residual, [.. _volts], amps.MoveToImmutable(), failedAt);
     }
 }

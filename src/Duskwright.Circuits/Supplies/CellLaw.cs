@@ -3,15 +3,35 @@ using System.Collections.Immutable;
 namespace Duskwright.Circuits.Supplies;
 
 /// <summary>A cell as a store of two wells: what is at once available, and what follows (Manwell and McGowan, Solar Energy 50 (1993) 399–405).</summary>
-/// <param name="ChargeCoulombs">All charge of a fresh cell, C.</param>
-/// <param name="AvailableShare">c, share of it in the available well, 0 to 1.</param>
-/// <param name="FollowPerSecond">k′, rate at which the wells level out, 1/s.</param>
+/// <param name="ChargeCoulombs">All charge of a fresh cell, C, more than zero.</param>
+/// <param name="AvailableShare">c, share of it in the available well, above 0 to 1.</param>
+/// <param name="FollowPerSecond">k′, rate at which the wells level out, 1/s, more than zero.</param>
 /// <param name="Curve">Open-circuit voltage and resistance against the share left in the available well, fullest first, at least two points.</param>
 /// <param name="EndVolts">Voltage at which the cell counts as flat, V.</param>
 /// <remarks>Voltage follows the available well and the resistance its depth, so rate loss is counted once.</remarks>
 public sealed record CellLaw(
     double ChargeCoulombs, double AvailableShare, double FollowPerSecond, ImmutableArray<CellCurvePoint> Curve, double EndVolts)
 {
+    /// <summary>All charge of a fresh cell, C.</summary>
+    public double ChargeCoulombs { get; init; } = ChargeCoulombs > 0
+        ? ChargeCoulombs
+        : throw new ArgumentOutOfRangeException(nameof(ChargeCoulombs), ChargeCoulombs, "A cell's charge is more than 0 C.");
+
+    /// <summary>c, share of the charge in the available well.</summary>
+    public double AvailableShare { get; init; } = AvailableShare is > 0 and <= 1
+        ? AvailableShare
+        : throw new ArgumentOutOfRangeException(nameof(AvailableShare), AvailableShare, "The available share lies above 0 and not above 1.");
+
+    /// <summary>k′, rate at which the wells level out, 1/s.</summary>
+    public double FollowPerSecond { get; init; } = FollowPerSecond > 0
+        ? FollowPerSecond
+        : throw new ArgumentOutOfRangeException(nameof(FollowPerSecond), FollowPerSecond, "The wells level out at more than 0 per second.");
+
+    /// <summary>Open-circuit voltage and resistance against the share left in the available well, fullest first.</summary>
+    public ImmutableArray<CellCurvePoint> Curve { get; init; } = Falls(Curve)
+        ? Curve
+        : throw new ArgumentException("A cell's curve has two points or more, and what is left falls from each to the next.", nameof(Curve));
+
     /// <summary>Share of all charge that is left.</summary>
     /// <param name="state">The wells.</param>
     /// <returns>0 to 1.</returns>
@@ -28,17 +48,15 @@ public sealed record CellLaw(
     public (double OpenVolts, double Ohms) At(CellState state)
     {
         var left = AvailableLeft(state);
-        for (var i = 1; i < Curve.Length; i++)
+        var i = 1;
+        while (i < Curve.Length - 1 && left < Curve[i].Left)
         {
-            if (left >= Curve[i].Left || i == Curve.Length - 1)
-            {
-                var (full, empty) = (Curve[i - 1], Curve[i]);
-                var along = Math.Clamp((left - empty.Left) / (full.Left - empty.Left), 0, 1);
-                return (empty.OpenVolts + (along * (full.OpenVolts - empty.OpenVolts)), empty.Ohms + (along * (full.Ohms - empty.Ohms)));
-            }
+            i++;
         }
 
-        throw new InvalidOperationException("A cell's curve has at least two points.");
+        var (full, empty) = (Curve[i - 1], Curve[i]);
+        var along = Math.Clamp((left - empty.Left) / (full.Left - empty.Left), 0, 1);
+        return (empty.OpenVolts + (along * (full.OpenVolts - empty.OpenVolts)), empty.Ohms + (along * (full.Ohms - empty.Ohms)));
     }
 
     /// <summary>The wells after a steady current has flowed for a time; a current of zero is a rest.</summary>
@@ -59,26 +77,7 @@ public sealed record CellLaw(
         available = Math.Clamp(available, 0, Math.Min(left, AvailableShare * ChargeCoulombs));
         return new CellState(available, left - available);
     }
-}
 
-/// <summary>One point of a cell's curve.</summary>
-/// <param name="Left">Share left in the available well.</param>
-/// <param name="OpenVolts">Open-circuit voltage, V.</param>
-/// <param name="Ohms">Steady (polarisation) resistance, Ω.</param>
-public readonly record struct CellCurvePoint(double Left, double OpenVolts, double Ohms);
-
-/// <summary>How full a cell's two wells are.</summary>
-/// <param name="AvailableCoulombs">What is at once available, C.</param>
-/// <param name="BoundCoulombs">What follows, C.</param>
-public readonly record struct CellState(double AvailableCoulombs, double BoundCoulombs)
-{
-    /// <summary>A rested cell with a share of its charge left.</summary>
-    /// <param name="law">The cell.</param>
-    /// <param name="chargeLeftShare">0 to 1.</param>
-    /// <returns>The wells, level with one another.</returns>
-    public static CellState At(CellLaw law, double chargeLeftShare)
-    {
-        var left = law.ChargeCoulombs * chargeLeftShare;
-        return new CellState(left * law.AvailableShare, left * (1 - law.AvailableShare));
-    }
+    private static bool Falls(ImmutableArray<CellCurvePoint> curve) =>
+        curve.Length >= 2 && curve.Zip(curve.Skip(1)).All(pair => pair.First.Left > pair.Second.Left);
 }

@@ -5,8 +5,14 @@ using Duskwright.Circuits.Solving;
 namespace Duskwright.Circuits.Supplies;
 
 /// <summary>Packs running down while they feed a network.</summary>
+/// <remarks>
+/// Between two steps the current counts as steady, and the wells move by their closed form. At the end of a day's show there are two
+/// steps of the same time: one as the lamps go out, one as they are lit again after the rest.
+/// </remarks>
 public static class Discharge
 {
+    private const double SecondsPerDay = 86400;
+
     // The first steps are a hundredth of the usual, then each may be a quarter longer than all time before: the start is steep.
     private const double FirstStepShare = 0.01;
     private const double GrowthShare = 0.25;
@@ -14,20 +20,24 @@ public static class Discharge
     // A cell this near empty has nothing more to tell.
     private const double DryShare = 0.004;
 
+    // Less than a microampere would make a step longer than any show.
+    private const double LeastAmps = 1e-6;
+
     /// <summary>Runs the packs down.</summary>
     /// <param name="network">The network; its sources named by the packs take their voltage and resistance from them.</param>
     /// <param name="packs">The packs.</param>
     /// <param name="settings">How long each day, how far, how finely.</param>
     /// <returns>The steps, the first at the start. It ends when a cell is dry, when told to stop, or at the most hours.</returns>
+    /// <exception cref="ArgumentException">No source has the name of a pack.</exception>
     /// <exception cref="InvalidOperationException">The network has no solution; the message names the element.</exception>
     public static DischargeRun Run(Network network, ImmutableArray<PackOnNetwork> packs, DischargeSettings settings)
     {
         var solver = new NetworkSolver(network);
-        var sourceAt = packs.Select(p => network.Elements.Select((e, i) => (e, i)).First(x => x.e.Name == p.SourceName).i).ToArray();
+        var sourceAt = packs.Select(p => SourceOf(network, p.SourceName)).ToArray();
         var states = packs.Select(p => p.Start).ToImmutableArray();
         var steps = ImmutableArray.CreateBuilder<DischargeStep>();
-        var (lit, today) = (0.0, 0.0);
         var start = ImmutableArray<double>.Empty;
+        var (lit, dayStart) = (0.0, 0.0);
         while (true)
         {
             var solution = solver.Solve(WithPacks(network, packs, sourceAt, states), start.AsSpan());
@@ -45,30 +55,50 @@ public static class Discharge
                 return new DischargeRun(steps.ToImmutable());
             }
 
-            var seconds = Math.Min(settings.MostLitSeconds - lit, settings.LitSecondsPerDay - today);
-            for (var i = 0; i < packs.Length; i++)
+            var dayEnd = dayStart + settings.LitSecondsPerDay;
+            if (lit >= dayEnd)
             {
-                var amps = Math.Abs(solution.ElementAmps[sourceAt[i]]) / packs[i].Law.Parallel;
-                var usual = settings.StepShare * packs[i].Law.Cell.ChargeCoulombs / Math.Max(amps, 1e-9);
-                seconds = Math.Min(seconds, Math.Min(usual, (FirstStepShare * usual) + (GrowthShare * lit)));
+                dayStart = dayEnd;
+                if (settings.LitSecondsPerDay < SecondsPerDay)
+                {
+                    states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, 0, SecondsPerDay - settings.LitSecondsPerDay))];
+                    continue;
+                }
+
+                dayEnd += settings.LitSecondsPerDay;
             }
 
-            states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, solution.ElementAmps[sourceAt[i]] / packs[i].Law.Parallel, seconds))];
-            lit += seconds;
-            today += seconds;
-            if (today >= settings.LitSecondsPerDay && settings.LitSecondsPerDay < SecondsPerDay)
-            {
-                states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, 0, SecondsPerDay - settings.LitSecondsPerDay))];
-                today = 0;
-            }
-            else if (today >= settings.LitSecondsPerDay)
-            {
-                today = 0;
-            }
+            var cellAmps = packs.Select((p, i) => solution.ElementAmps[sourceAt[i]] / p.Law.Parallel).ToArray();
+            var until = Math.Min(Math.Min(settings.MostLitSeconds, dayEnd), lit + StepSeconds(packs, cellAmps, settings.StepShare, lit));
+            states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, cellAmps[i], until - lit))];
+            lit = until;
         }
     }
 
-    private const double SecondsPerDay = 86400;
+    private static int SourceOf(Network network, string name)
+    {
+        for (var i = 0; i < network.Elements.Length; i++)
+        {
+            if (network.Elements[i] is SourceElement source && source.Name == name)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"No source of the network is called {name}.", nameof(name));
+    }
+
+    private static double StepSeconds(ImmutableArray<PackOnNetwork> packs, double[] cellAmps, double stepShare, double lit)
+    {
+        var seconds = double.PositiveInfinity;
+        for (var i = 0; i < packs.Length; i++)
+        {
+            var usual = stepShare * packs[i].Law.Cell.ChargeCoulombs / Math.Max(Math.Abs(cellAmps[i]), LeastAmps);
+            seconds = Math.Min(seconds, Math.Min(usual, (FirstStepShare * usual) + (GrowthShare * lit)));
+        }
+
+        return seconds;
+    }
 
     private static Network WithPacks(Network network, ImmutableArray<PackOnNetwork> packs, int[] sourceAt, ImmutableArray<CellState> states)
     {
@@ -82,27 +112,3 @@ public static class Discharge
         return new Network(network.NodeCount, elements.MoveToImmutable());
     }
 }
-
-/// <summary>A pack and the source that stands for it.</summary>
-/// <param name="SourceName">Name of the source in the network.</param>
-/// <param name="Law">The pack.</param>
-/// <param name="Start">The wells of each cell at the start.</param>
-public sealed record PackOnNetwork(string SourceName, PackLaw Law, CellState Start);
-
-/// <summary>How a discharge is run.</summary>
-/// <param name="LitSecondsPerDay">Time the lamps burn each day, s; the rest of the 24 hours the cells rest.</param>
-/// <param name="MostLitSeconds">Time lit after which to end, s.</param>
-/// <param name="Stop">Ends the run after a step of which it says true.</param>
-/// <param name="StepShare">The largest share of a pack's charge drawn in one step.</param>
-public sealed record DischargeSettings(
-    double LitSecondsPerDay, double MostLitSeconds, Func<DischargeStep, bool>? Stop = null, double StepShare = 0.01);
-
-/// <summary>A discharge.</summary>
-/// <param name="Steps">Its steps, the first at the start.</param>
-public sealed record DischargeRun(ImmutableArray<DischargeStep> Steps);
-
-/// <summary>One step of a discharge.</summary>
-/// <param name="LitSeconds">Time lit so far, s.</param>
-/// <param name="Solution">Voltages and currents then.</param>
-/// <param name="Packs">The wells of each pack's cells then.</param>
-public sealed record DischargeStep(double LitSeconds, Solution Solution, ImmutableArray<CellState> Packs);

@@ -1,11 +1,10 @@
 namespace Duskwright.Circuits.Wires;
 
-/// <summary>What a short circuit in the wiring does, for every resistance the short itself may have.</summary>
+/// <summary>What a short circuit in the wiring does, over every resistance that the short itself may have: 0.01 to 100 Ω.</summary>
 public static class ShortCircuit
 {
     private const double LeastShortOhms = 0.01;
     private const double MostShortOhms = 100;
-    private const int Tried = 81;
 
     /// <summary>The worst short: the one that keeps the wire hottest without the fuse opening, and the one that makes most heat in itself.</summary>
     /// <param name="openVolts">Open voltage of the pack, V.</param>
@@ -20,38 +19,19 @@ public static class ShortCircuit
     {
         var fixedOhms = sourceOhms + pathOhms + (fuse?.Ohms ?? 0);
         var opens = fuse is not null && openVolts / fixedOhms > fuse.TripAmps;
-        var (worstOhms, worstAmps, hotSpot) = (MostShortOhms, openVolts / (fixedOhms + MostShortOhms), 0.0);
-        for (var i = 0; i < Tried; i++)
-        {
-            var shortOhms = LeastShortOhms * Math.Pow(MostShortOhms / LeastShortOhms, i / (Tried - 1.0));
-            var amps = openVolts / (fixedOhms + shortOhms);
-            if (fuse is not null && amps > fuse.TripAmps)
-            {
-                continue;
-            }
 
-            if (amps > worstAmps)
-            {
-                (worstOhms, worstAmps) = (shortOhms, amps);
-            }
+        // Current falls as the short's own resistance rises, so the least resistance that the fuse bears heats the wire most.
+        var leastBorne = fuse is null ? LeastShortOhms : Math.Clamp((openVolts / fuse.TripAmps) - fixedOhms, LeastShortOhms, MostShortOhms);
+        var worstAmps = openVolts / (fixedOhms + leastBorne);
 
-            hotSpot = Math.Max(hotSpot, amps * amps * shortOhms);
-        }
-
-        return new ShortVerdict(worstOhms, worstAmps, WireHeat.SteadyCelsius(worstAmps, copperDiameterMetres, ambientCelsius), hotSpot, opens);
+        // The heat in the short, V²·R/(F + R)², is greatest at R = F, where it matches the rest of the circuit (maximum power transfer).
+        var hottestOhms = Math.Clamp(fixedOhms, leastBorne, MostShortOhms);
+        var hottestAmps = openVolts / (fixedOhms + hottestOhms);
+        return new ShortVerdict(
+            leastBorne,
+            worstAmps,
+            WireHeat.SteadyCelsius(worstAmps, copperDiameterMetres, ambientCelsius),
+            hottestAmps * hottestAmps * hottestOhms,
+            opens);
     }
 }
-
-/// <summary>A fuse.</summary>
-/// <param name="HoldAmps">The current it carries for ever, A.</param>
-/// <param name="TripAmps">The current at which it is sure to open, A.</param>
-/// <param name="Ohms">Its resistance, Ω.</param>
-public sealed record FuseLaw(double HoldAmps, double TripAmps, double Ohms);
-
-/// <summary>What the worst short does.</summary>
-/// <param name="ShortOhms">Resistance of the short that heats the wire most, Ω.</param>
-/// <param name="Amps">Its current, A.</param>
-/// <param name="WireCelsius">The temperature the wire settles at, °C.</param>
-/// <param name="HotSpotWatts">The most heat that a short makes in itself without the fuse opening, W.</param>
-/// <param name="FuseOpens">Whether a dead short is above the fuse's trip current.</param>
-public sealed record ShortVerdict(double ShortOhms, double Amps, double WireCelsius, double HotSpotWatts, bool FuseOpens);

@@ -1,0 +1,8 @@
+namespace Duskwright.Circuits.Networks;
+
+/// <summary>A resistance: wire, joint, switch, fuse or resistor.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="A">First end.</param>
+/// <param name="B">Second end.</param>
+/// <param name="Ohms">Resistance in Ω, more than zero.</param>
+public sealed record ResistorElement(string Name, int A, int B, double Ohms) : Element(Name, A, B);
