@@ -47,4 +47,14 @@ public sealed class FlickerLawTests
             var point = UsualLamps.Flickering.At(volts, ohms);
             return Math.Abs(point.LampVolts + (ohms * point.LitAmps) - volts) < 1e-9;
         });
+
+    // Just where the driver lets go the current bends twice, and Newton alone runs round in a ring there.
+    [Theory]
+    [InlineData(2.127659574468085, 193)]
+    [InlineData(2.1, 1023.2222222222222)]
+    public void Where_the_driver_lets_go_the_voltages_still_add_up(double volts, double ohms)
+    {
+        var point = UsualLamps.Flickering.At(volts, ohms);
+        Assert.Equal(volts, point.LampVolts + (ohms * point.LitAmps), 1e-12);
+    }
 }
