@@ -19,8 +19,8 @@ internal static class UsualLamps
     /// <summary>A 6 V, 50 mA filament lamp.</summary>
     internal static FilamentLaw Filament { get; } = new(6, 0.05);
 
-    /// <summary>A lamp of one fixed voltage, or of a threshold and a resistance: an ideality of 0.001 moves it by 0.2 mV over a thousandfold current.</summary>
-    internal static LedLaw Fixed(double volts, double seriesOhms = 0) => new(volts + (seriesOhms * 1e-3), 1e-3, 0.001, seriesOhms);
+    /// <summary>A lamp of one fixed voltage, or of a threshold and a resistance: an ideality of 0.0001 moves it by 20 µV over a thousandfold current.</summary>
+    internal static LedLaw Fixed(double volts, double seriesOhms = 0) => new(volts + (seriesOhms * 1e-3), 1e-3, 0.0001, seriesOhms);
 
     /// <summary>A diode card: v = n·V_T·ln(i/I_S) + i·R_S, without the "+ 1" in the logarithm.</summary>
     internal static LedLaw Card(double saturationAmps, double ideality, double seriesOhms, double kelvin)

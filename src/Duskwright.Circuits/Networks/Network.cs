@@ -5,11 +5,14 @@ namespace Duskwright.Circuits.Networks;
 /// <summary>Nodes and the elements between them; node 0 is the reference, at 0 V.</summary>
 public sealed record Network
 {
+    /// <summary>The least resistance of a wire or source, Ω. Beside still less the voltages would be lost in rounding.</summary>
+    public const double LeastOhms = 1e-9;
+
     /// <summary>Makes a network.</summary>
     /// <param name="nodeCount">Number of nodes, the reference included.</param>
     /// <param name="elements">The elements; their nodes lie in 0 … nodeCount − 1.</param>
     /// <exception cref="ArgumentException">
-    /// An element joins a node that does not exist, joins a node to itself, or has a resistance that is not positive; or a source has
+    /// An element joins a node that does not exist, joins a node to itself, or has too little resistance; or a source has
     /// no finite voltage or no positive limit.
     /// </exception>
     public Network(int nodeCount, ImmutableArray<Element> elements)
@@ -29,14 +32,14 @@ public sealed record Network
 
             var (ohms, least) = element switch
             {
-                ResistorElement r => (r.Ohms, double.Epsilon),
-                SourceElement s => (s.Ohms, double.Epsilon),
+                ResistorElement r => (r.Ohms, LeastOhms),
+                SourceElement s => (s.Ohms, LeastOhms),
                 LampElement l => (l.ResistorOhms, 0.0),
                 _ => throw new ArgumentException($"{element.Name} is of a kind the solver does not know.", nameof(elements)),
             };
             if (!double.IsFinite(ohms) || ohms < least)
             {
-                throw new ArgumentException($"{element.Name} has {ohms} Ω; a finite resistance {(least > 0 ? "above" : "from")} 0 Ω is allowed.", nameof(elements));
+                throw new ArgumentException($"{element.Name} has {ohms} Ω; a finite resistance from {least} Ω is allowed.", nameof(elements));
             }
         }
 

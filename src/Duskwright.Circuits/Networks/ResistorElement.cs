@@ -4,5 +4,5 @@ namespace Duskwright.Circuits.Networks;
 /// <param name="Name">Its name.</param>
 /// <param name="A">First end.</param>
 /// <param name="B">Second end.</param>
-/// <param name="Ohms">Resistance in Ω, more than zero.</param>
+/// <param name="Ohms">Resistance, Ω, at least <see cref="Network.LeastOhms"/>.</param>
 public sealed record ResistorElement(string Name, int A, int B, double Ohms) : Element(Name, A, B);

@@ -5,8 +5,8 @@ namespace Duskwright.Circuits.Tests.Networks;
 public sealed class NetworkTests
 {
     [Theory]
-    [InlineData(0, 1, 0.0, "tail has 0 Ω; a finite resistance above 0 Ω is allowed.")]
-    [InlineData(0, 1, double.NaN, "tail has NaN Ω; a finite resistance above 0 Ω is allowed.")]
+    [InlineData(0, 1, 0.0, "tail has 0 Ω; a finite resistance from 1E-09 Ω is allowed.")]
+    [InlineData(0, 1, double.NaN, "tail has NaN Ω; a finite resistance from 1E-09 Ω is allowed.")]
     [InlineData(0, 2, 1.0, "tail joins nodes 0 and 2; two different nodes of 0 to 1 are allowed.")]
     [InlineData(-1, 1, 1.0, "tail joins nodes -1 and 1; two different nodes of 0 to 1 are allowed.")]
     [InlineData(1, 1, 1.0, "tail joins nodes 1 and 1; two different nodes of 0 to 1 are allowed.")]
