@@ -6,8 +6,9 @@ namespace Duskwright.Circuits.Supplies;
 
 /// <summary>Packs running down while they feed a network.</summary>
 /// <remarks>
-/// Between two steps the current counts as steady, and the wells move by their closed form. At the end of a day's show there are two
-/// steps of the same time: one as the lamps go out, one as they are lit again after the rest.
+/// Between two steps the wells move by their closed form under the mean current, which is carried on straight from the step before
+/// (Adams and Bashforth's second order; Hairer, Nørsett and Wanner, Solving Ordinary Differential Equations I, section III.1). At the
+/// end of a day's show there are two steps of the same time: one as the lamps go out, one as they are lit again after the rest.
 /// </remarks>
 public static class Discharge
 {
@@ -38,6 +39,7 @@ public static class Discharge
         var steps = ImmutableArray.CreateBuilder<DischargeStep>();
         var start = ImmutableArray<double>.Empty;
         var (lit, dayStart) = (0.0, 0.0);
+        var (lastAmps, lastSeconds) = (Array.Empty<double>(), 0.0);
         while (true)
         {
             var solution = solver.Solve(WithPacks(network, packs, sourceAt, states), start.AsSpan());
@@ -62,6 +64,7 @@ public static class Discharge
                 if (settings.LitSecondsPerDay < SecondsPerDay)
                 {
                     states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, 0, SecondsPerDay - settings.LitSecondsPerDay))];
+                    lastSeconds = 0;
                     continue;
                 }
 
@@ -70,7 +73,12 @@ public static class Discharge
 
             var cellAmps = packs.Select((p, i) => solution.ElementAmps[sourceAt[i]] / p.Law.Parallel).ToArray();
             var until = Math.Min(Math.Min(settings.MostLitSeconds, dayEnd), lit + StepSeconds(packs, cellAmps, settings.StepShare, lit));
-            states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, cellAmps[i], until - lit))];
+            var seconds = until - lit;
+
+            // After a very short step, which a day's end can leave, the change of current is mostly rounding.
+            var ahead = lastSeconds > 0 ? Math.Min(1, seconds / (2 * lastSeconds)) : 0;
+            states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, ahead > 0 ? cellAmps[i] + (ahead * (cellAmps[i] - lastAmps[i])) : cellAmps[i], seconds))];
+            (lastAmps, lastSeconds) = (cellAmps, seconds);
             lit = until;
         }
     }

@@ -20,7 +20,7 @@ public sealed class NgspiceTests
         ["three white lamps in series"] = Pack(12, 1).Lamp("a", "plus", "x", UsualLamps.White, 1800).Lamp("b", "x", "y", UsualLamps.White).Lamp("c", "y", "0", UsualLamps.White),
         ["a reversed lamp among others"] = Pack(4.5, 0.6).Wire("pair", "plus", "far", 5.3).Lamp("right", "far", "0", UsualLamps.White, 820).Lamp("wrong", "0", "far", UsualLamps.White, 820),
         ["a filament lamp on long wires"] = Pack(6, 0.8).Wire("there", "plus", "far", 2).Lamp("mill", "far", "near", UsualLamps.Filament).Wire("back", "near", "0", 2),
-        ["a filament lamp that only glimmers"] = Pack(6, 0.8).Lamp("mill", "plus", "0", UsualLamps.Filament, 2200),
+        ["a filament lamp that only glimmers"] = Pack(6, 0.8).Lamp("mill", "plus", "0", UsualLamps.Filament, 150),
         ["a flickering hearth beside rooms"] = Pack(4.5, 0.6).Wire("pair", "plus", "far", 3).Lamp("hearth", "far", "0", Flickering, 120).Lamp("room", "far", "0", UsualLamps.White, 820),
         ["a flickering hearth on spent cells"] = Pack(2.05, 2).Lamp("hearth", "plus", "0", Flickering, 20).Lamp("room", "plus", "0", UsualLamps.Amber, 120),
         ["a street of twenty houses on hair wire"] = Street(20, 0.55, ring: false),
