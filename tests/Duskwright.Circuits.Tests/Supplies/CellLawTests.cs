@@ -15,9 +15,10 @@ public sealed class CellLawTests
     // dq1/dt = −I − k(1 − c)q1 + k·c·q2, dq2/dt = k(1 − c)q1 − k·c·q2 with k = k′. Here summed by fourth-order Runge–Kutta.
     [Fact]
     public void The_closed_form_is_the_two_well_equations_summed_up() =>
-        Gen.Select(States, Gen.Double[0, 0.1], Gen.Double[1, 5000]).Sample((state, amps, seconds) =>
+        Gen.Select(States, Gen.Double[0, 1], Gen.Double[1, 5000]).Sample((state, drawnShare, seconds) =>
         {
             const int Steps = 200;
+            var amps = drawnShare * state.AvailableCoulombs / seconds;
             var h = seconds / Steps;
             var (k, c) = (Cell.FollowPerSecond, Cell.AvailableShare);
             (double, double) Slope(double q1, double q2) => (-amps - (k * (1 - c) * q1) + (k * c * q2), (k * (1 - c) * q1) - (k * c * q2));
