@@ -1,2 +1,3 @@
-var app = WebApplication.Create(args);
-app.Run();
+using Duskwright.Commands;
+
+return await CommandLine.RunAsync(args);

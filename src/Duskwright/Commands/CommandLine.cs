@@ -1,0 +1,27 @@
+using System.CommandLine;
+
+namespace Duskwright.Commands;
+
+/// <summary>The verbs of the program.</summary>
+internal static class CommandLine
+{
+    internal static async Task<int> RunAsync(string[] args)
+    {
+        var root = new RootCommand(
+            "Plans, computes, prints and mends the lighting of miniature towns.\n" +
+            "Without a verb it serves the app on the demo town. A town is a JSON file; start from a list of houses with \"import\".\n" +
+            "Exit codes: 0 fine, 1 something spoils the show, 2 bad input.")
+        {
+            StudyCommand.Create(),
+            SumsCommand.Create(),
+            ImportCommand.Create(),
+            SchemaCommand.Create(),
+            ServeCommand.Create(),
+        };
+        root.SetAction((_, cancel) => ServeCommand.ServeAsync(null, null, cancel));
+
+        var parsed = root.Parse(args);
+        var code = await parsed.InvokeAsync();
+        return parsed.Errors.Count > 0 ? ExitCode.BadInput : code;
+    }
+}

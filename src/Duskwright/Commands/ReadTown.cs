@@ -1,0 +1,30 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Document;
+using Duskwright.Store;
+
+namespace Duskwright.Commands;
+
+/// <summary>Reads the town a verb is asked about, or says on the error stream why it cannot.</summary>
+internal static class ReadTown
+{
+    internal static Town? From(string path)
+    {
+        var opened = TownFile.Open(path);
+        if (opened.File is null)
+        {
+            Complain(path, opened.Problems);
+        }
+
+        return opened.File?.Town;
+    }
+
+    internal static void Complain(string path, ItemList<Problem> problems)
+    {
+        Console.Error.WriteLine(problems.Count == 1 ? $"{path} cannot be used:" : $"{path} cannot be used, for {problems.Count} reasons:");
+        foreach (var problem in problems)
+        {
+            Console.Error.WriteLine($"  {(problem.Path.Length > 0 ? $"{problem.Path}: " : "")}{problem.Message} {problem.Remedy}");
+        }
+    }
+}

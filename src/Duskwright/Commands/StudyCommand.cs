@@ -1,0 +1,110 @@
+using System.CommandLine;
+using Duskwright.Plan.Document;
+using Duskwright.Study;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Findings;
+using Spectre.Console;
+
+namespace Duskwright.Commands;
+
+/// <summary>Computes everything about a town and prints what matters.</summary>
+internal static class StudyCommand
+{
+    internal static Command Create()
+    {
+        var (town, json) = (Shared.TownPath(), Shared.Json());
+        var command = new Command("study", "Compute a town: packs, hours, currents, findings.") { town, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(town), parsed.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(string path, bool json)
+    {
+        if (ReadTown.From(path) is not { } town)
+        {
+            return ExitCode.BadInput;
+        }
+
+        var study = TownStudy.Of(town);
+        if (json)
+        {
+            PrintJson(study);
+        }
+        else
+        {
+            PrintText(town, study);
+        }
+
+        return study.Findings.Any(f => f.Severity == Severity.Spoils) ? ExitCode.SpoilsTheShow : ExitCode.Fine;
+    }
+
+    private static void PrintJson(TownStudy study) => ResultJson.Print(new
+    {
+        Town = study.Town.Name,
+        Packs = study.Packs.Select(p => new
+        {
+            p.Supply.Id,
+            p.Supply.Name,
+            p.Words,
+            p.SwitchGroups,
+            p.Buildings,
+            p.Lamps,
+            p.Load,
+            p.Volts,
+            p.HoursToDim,
+            p.HoursToSpoiled,
+            p.Fade,
+            p.Carrying,
+            p.ShortCircuit,
+        }),
+        Buildings = study.Buildings.Select(b => new
+        {
+            b.Building.Key,
+            b.Building.Name,
+            b.Code,
+            b.Supply,
+            b.Current,
+            b.PairLength,
+            b.PairDrop,
+            Lamps = b.Lamps.Select(l => new { l.Name, l.Room, Part = l.Part.Id, l.PartUnknown, l.SwitchGroup, l.Resistor, l.ResistorPower, l.Current, l.Volts, l.PaneLuminance, l.ReadsAsLitTo }),
+            b.Tests,
+        }),
+        Findings = study.Findings.Select(f => new { f.Rule, f.Severity, f.Subject, f.Text, f.Figures, f.Remedy }),
+        study.LoadList,
+        study.SwitchList,
+        study.CutList,
+        study.PartsList,
+        study.PartsCost,
+        study.Labels,
+        study.Cautions,
+    });
+
+    private static void PrintText(Town town, TownStudy study)
+    {
+        var console = AnsiConsole.Console;
+        console.MarkupLineInterpolated($"[bold]{town.Name}[/]  {study.Buildings.Count} buildings, {study.Lamps.Count} lamps, {study.Packs.Count} packs, a show of {FigureText.Of(town.Show.HoursPerDay.Hours * town.Show.Days, "h")}");
+        var table = new Table().Border(TableBorder.Simple).AddColumns("pack", "what", "lamps", "current", "volts", "half light after", "a third after");
+        foreach (var pack in study.Packs)
+        {
+            table.AddRow(new[]
+            {
+                $"{pack.Supply.Id} {pack.Supply.Name}".Trim(), pack.Words, $"{pack.Lamps}", WithRange(pack.Load), WithRange(pack.Volts),
+                pack.HoursToDim is null && pack.Fade is not null ? "never" : WithRange(pack.HoursToDim), WithRange(pack.HoursToSpoiled),
+            }.Select(Markup.Escape).ToArray());
+        }
+
+        console.Write(table);
+        foreach (var finding in study.Findings)
+        {
+            var mark = finding.Severity switch { Severity.Spoils => "▲ spoils the show", Severity.Look => "○ worth a look", _ => "✓ sound" };
+            console.WriteLine($"{mark}: {finding.Text}{(finding.Remedy is { } remedy ? $" {remedy}{(remedy.EndsWith('.') ? "" : ".")}" : "")}");
+        }
+
+        console.WriteLine();
+        console.WriteLine("This guides, it does not certify. Mains wiring belongs to an electrician.");
+    }
+
+    private static string WithRange(Figure? figure) => figure is null
+        ? "–"
+        : FigureText.Range(figure) is { } range ? $"{FigureText.Of(figure)} ({range})" : FigureText.Of(figure);
+}
