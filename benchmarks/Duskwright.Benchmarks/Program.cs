@@ -1,1 +1,13 @@
-return 0;
+using Duskwright.Benchmarks;
+
+return args switch
+{
+    ["study"] => StudyBenchmark.Run(),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine("Name a room: study.");
+    return 2;
+}

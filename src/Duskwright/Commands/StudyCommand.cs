@@ -10,6 +10,9 @@ namespace Duskwright.Commands;
 /// <summary>Computes everything about a town and prints what matters.</summary>
 internal static class StudyCommand
 {
+    // A file or a pipe has no width of its own; wide enough for the table of packs.
+    private const int RedirectedColumns = 160;
+
     internal static Command Create()
     {
         var (town, json) = (Shared.TownPath(), Shared.Json());
@@ -82,6 +85,11 @@ internal static class StudyCommand
     private static void PrintText(Town town, TownStudy study)
     {
         var console = AnsiConsole.Console;
+        if (Console.IsOutputRedirected)
+        {
+            console.Profile.Width = RedirectedColumns;
+        }
+
         console.MarkupLineInterpolated($"[bold]{town.Name}[/]  {study.Buildings.Count} buildings, {study.Lamps.Count} lamps, {study.Packs.Count} packs, a show of {FigureText.Of(town.Show.HoursPerDay.Hours * town.Show.Days, "h")}");
         var table = new Table().Border(TableBorder.Simple).AddColumns("pack", "what", "lamps", "current", "volts", "half light after", "a third after");
         foreach (var pack in study.Packs)

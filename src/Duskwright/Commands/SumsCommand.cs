@@ -50,7 +50,7 @@ internal static class SumsCommand
         {
             Question("resistor", "Which resistor goes in each lamp's lead?", p => QuickSums.WhichResistor(SupplyOf(p), LampOf(p), CurrentOf(p)), cell, series, lamp, current),
             Question("lamps", "How many lamps can one pack carry?", p => QuickSums.HowManyLamps(SupplyOf(p), LampOf(p), OhmsOf(p), ShowOf(p)), cell, series, lamp, ohms, hours, days),
-            Question("hours", "How long do so many lamps last on a pack?", p => QuickSums.HowLong(SupplyOf(p), LampOf(p), OhmsOf(p), Between(p.GetValue(count), 1, 1000, "--lamps"), ShowOf(p)), cell, series, lamp, ohms, count, hours),
+            Question("hours", "How long do so many lamps last on a pack?", p => QuickSums.HowLong(SupplyOf(p), LampOf(p), OhmsOf(p), Between(p.GetValue(count), 1, 1000, "--lamps"), new Show { HoursPerDay = Duration.FromHours(Between(p.GetValue(hours), 0.1, 24, "--hours")) }), cell, series, lamp, ohms, count, hours),
             Question("wire", "Which wire carries a current over a distance?", p => QuickSums.WhichWire(LengthOf(p), CurrentOf(p), Voltage.FromVolts(Between(p.GetValue(drop), 0.001, 60, "--drop"))), distance, current, drop),
             Question("fuse", "Which fuse protects a pack?", p => QuickSums.WhichFuse(SupplyOf(p), CurrentOf(p), Known(p.GetRequiredValue(wire), id => Catalogue.FindWire(Nowhere, id), "wire"), LengthOf(p)), cell, series, current, wire, distance),
         };
