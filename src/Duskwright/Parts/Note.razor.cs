@@ -1,0 +1,19 @@
+using Duskwright.Study.Findings;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>A finding as a margin note: mark, word, number, remedy and a button that does it.</summary>
+public partial class Note
+{
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public Finding Finding { get; set; } = default!;
+
+    private string Mark => Finding.Severity switch { Severity.Spoils => "spoil", Severity.Look => "warn", _ => "sound" };
+
+    private string Word => Finding.Severity switch { Severity.Spoils => "Spoils the show.", Severity.Look => "Worth a look.", _ => "All well." };
+}

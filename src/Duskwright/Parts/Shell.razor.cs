@@ -1,0 +1,71 @@
+using System.Globalization;
+using Duskwright.Study.Figures;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components.Routing;
+
+namespace Duskwright.Parts;
+
+public partial class Shell
+{
+    private static readonly string[] Places = ["Questions", "Town", "Power", "Night", "Bench", "Book"];
+    private static readonly Tick[] LuxTicks = [new(-1, "0.1"), new(0, "1"), new(1, "10"), new(2, "100"), new(3, "1 000"), new(4, "10 000")];
+
+    private string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?', '#')[0];
+
+    private double Hours => Open.Town.Show.HoursPerDay.Hours;
+
+    private Viewpoint View => Viewpoint.Of(Navigation.Uri, Hours, Open.Town.Show.RoomIlluminance?.Lux ?? 300);
+
+    private string HourWords => $"{Math.Floor(View.Hour):0}:{(int)Math.Round(View.Hour % 1 * 60) % 60:00}";
+
+    private string LuxWords => FigureText.Of(View.Lux, "lx");
+
+    private string FileWords => Open.FileName is { } name
+        ? Open.IsSaved ? $"Saved in your file {name}" : $"Not yet saved in {name}"
+        : "Nothing saved yet; name it";
+
+    private Tick[] HourTicks
+    {
+        get
+        {
+            var step = Math.Max(1, Math.Ceiling(Hours / 12));
+            return [.. Enumerable.Range(0, (int)(Hours / step) + 1).Select(i => new Tick(i * step, (i * step).ToString(CultureInfo.InvariantCulture)))];
+        }
+    }
+
+    // Packs that dim within minutes of each other share a flag, or their words would lie over one another.
+    private Tick[] Flags =>
+    [
+        .. Open.Study.Packs.Where(p => p.HoursToDim is { } dim && dim.Value < Hours)
+            .GroupBy(p => Math.Round(p.HoursToDim!.Value / Hours * 5))
+            .Select(g => new Tick(g.Min(p => p.HoursToDim!.Value), g.Count() == 1 ? $"pack {g.First().Number} dims" : $"packs {string.Join(", ", g.Select(p => p.Number))} dim")),
+    ];
+
+    protected override void OnInitialized()
+    {
+        Open.Changed += Refresh;
+        Navigation.LocationChanged += Moved;
+    }
+
+    public void Dispose()
+    {
+        Open.Changed -= Refresh;
+        Navigation.LocationChanged -= Moved;
+        GC.SuppressFinalize(this);
+    }
+
+    private static double Rounded(double decade)
+    {
+        var lux = Math.Pow(10, decade);
+        var unit = Math.Pow(10, Math.Floor(decade) - 1);
+        return Math.Round(lux / unit) * unit;
+    }
+
+    private bool IsHere(string place) => string.Equals(Place, place, StringComparison.OrdinalIgnoreCase) || (place == "Town" && Place is "" or "start" && place == "Town");
+
+    private void Look(Viewpoint view) => Navigation.NavigateTo(view.In(Place), replace: true);
+
+    private void Refresh() => InvokeAsync(StateHasChanged);
+
+    private void Moved(object? sender, LocationChangedEventArgs e) => Refresh();
+}

@@ -1,0 +1,63 @@
+using System.Text;
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Format;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components.Forms;
+
+namespace Duskwright.Places;
+
+/// <summary>Opening and saving; a file that cannot be read changes nothing.</summary>
+public partial class FilePlace
+{
+    private string _name = "my town";
+    private string? _said;
+    private ItemList<Problem> _problems = [];
+
+    private void Save()
+    {
+        _problems = Open.Save(Open.FileName is null ? _name : null);
+        _said = _problems.Count == 0 ? $"Saved in your file {Open.FileName}." : null;
+    }
+
+    private async Task Load(InputFileChangeEventArgs e)
+    {
+        if (e.File.Size > TownJson.MostBytes)
+        {
+            _problems = [new Problem(e.File.Name, "too-large", $"The file is larger than {TownJson.MostBytes / 1048576} MB.", "Check that this is a town and not a picture.")];
+            return;
+        }
+
+        using var bytes = new MemoryStream();
+        await using (var stream = e.File.OpenReadStream(TownJson.MostBytes))
+        {
+            await stream.CopyToAsync(bytes);
+        }
+
+        Take(e.File.Name, bytes.ToArray());
+    }
+
+    private void Take(string file, byte[] bytes)
+    {
+        if (file.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
+        {
+            var read = TownJson.Read(bytes);
+            (_problems, var town) = (read.Problems, read.Town);
+            if (town is not null)
+            {
+                Open.Replace(town, $"Open {file}");
+            }
+        }
+        else
+        {
+            var typed = TypedPlan.Of(Encoding.UTF8.GetString(bytes));
+            _problems = typed.Problems;
+            if (typed.Study is { } study)
+            {
+                Open.Replace(study.Town, $"Open {file}");
+            }
+        }
+
+        _said = _problems.Count == 0 ? $"{Open.Town.Name} is open." : null;
+    }
+}

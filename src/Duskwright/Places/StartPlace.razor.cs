@@ -1,0 +1,24 @@
+using Duskwright.Towns;
+
+namespace Duskwright.Places;
+
+/// <summary>The first ten minutes: lines typed, and what comes of them.</summary>
+public partial class StartPlace
+{
+    private string _text = "Chandlery, 4, 47 cm\nNet loft, 3, 71 cm\nSmokehouse, 2 amber, 62 cm\nAlmshouses, 6, 81 cm\nChapel, 3, 92 cm\nCooperage, 3, 29 cm\nHarbour office, 3, 20 cm\nSail loft, 3, 55 cm\nGull cottage, 2, 38 cm\nLookout, 1, don't know";
+    private TypedPlan _plan = TypedPlan.Of("");
+
+    protected override void OnInitialized()
+    {
+        base.OnInitialized();
+        Recount();
+    }
+
+    private void Recount() => _plan = TypedPlan.Of(_text);
+
+    private void Take(string place)
+    {
+        Open.Replace(_plan.Study!.Town, "Take the typed lines as my town");
+        Navigation.NavigateTo($"/{place}");
+    }
+}

@@ -1,0 +1,80 @@
+using System.Net;
+using System.Net.Sockets;
+using Duskwright.Commands;
+using Duskwright.Parts;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.StaticFiles;
+using Microsoft.Extensions.FileProviders;
+
+namespace Duskwright.Serve;
+
+/// <summary>The local web app: one open town, served to this machine only.</summary>
+public static class ServeApp
+{
+    /// <summary>Where the app is found unless that port is taken.</summary>
+    public const string UsualUrl = "http://127.0.0.1:5187";
+
+    /// <summary>Builds the app without starting it.</summary>
+    /// <param name="options">Arguments and paths of the host.</param>
+    /// <param name="town">The town to open.</param>
+    /// <returns>The app.</returns>
+    public static WebApplication Build(WebApplicationOptions options, OpenTown town)
+    {
+        var builder = WebApplication.CreateBuilder(options);
+        builder.WebHost.UseStaticWebAssets();
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Services.AddSingleton(town);
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+    
+        builder.Services.AddSignalR(o => o.MaximumReceiveMessageSize = 4 * 1024 * 1024);
+
+        var app = builder.Build();
+        app.UseAntiforgery();
+        app.UseStaticFiles(new StaticFileOptions
+        {
+            FileProvider = new PhysicalFileProvider(Path.Combine(AppContext.BaseDirectory, "fonts")),
+            RequestPath = "/fonts",
+            ContentTypeProvider = new FileExtensionContentTypeProvider(),
+        });
+        app.MapStaticAssets();
+        app.MapDownloads();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        return app;
+    }
+
+    /// <summary>Serves until cancelled.</summary>
+    /// <param name="townPath">The file to open; none for the demo town.</param>
+    /// <param name="url">Address to listen on; another port is taken where this one is busy.</param>
+    /// <param name="cancel">Ends the app.</param>
+    /// <returns>0, or 2 where the file cannot be opened.</returns>
+    public static async Task<int> RunAsync(string? townPath, string url, CancellationToken cancel)
+    {
+        var opened = OpenTown.FromFile(townPath);
+        if (opened.Town is not { } town)
+        {
+            ReadTown.Complain(townPath ?? "the demo town", opened.Problems);
+            return ExitCode.BadInput;
+        }
+
+        await using var app = Build(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory }, town);
+        app.Urls.Add(FreeUrl(new Uri(url)));
+        await app.StartAsync(cancel);
+        await Console.Out.WriteLineAsync($"Duskwright is at {app.Urls.First()}  (Ctrl+C ends it)".AsMemory(), cancel);
+        await app.WaitForShutdownAsync(cancel);
+        return ExitCode.Fine;
+    }
+
+    private static string FreeUrl(Uri wished)
+    {
+        try
+        {
+            using var probe = new TcpListener(IPAddress.Loopback, wished.Port);
+            probe.Start();
+            return wished.ToString();
+        }
+        catch (SocketException)
+        {
+            return "http://127.0.0.1:0";
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using Duskwright.Study.Results;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Routing;
+
+namespace Duskwright.Towns;
+
+/// <summary>What every place shares: the open town, where it is looked at from, and being told of changes.</summary>
+public abstract class PlaceBase : ComponentBase, IDisposable
+{
+    [Inject]
+    protected OpenTown Open { get; set; } = default!;
+
+    [Inject]
+    protected NavigationManager Navigation { get; set; } = default!;
+
+    protected Viewpoint View => Viewpoint.Of(Navigation.Uri, Hours, Open.Town.Show.RoomIlluminance?.Lux ?? 300);
+
+    protected double Hours => Open.Town.Show.HoursPerDay.Hours;
+
+    protected Moment Moment => Open.Study.At(View.Hour, View.Lux);
+
+    protected string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?')[0];
+
+    protected void Look(Viewpoint view) => Navigation.NavigateTo(view.In(Place), replace: true);
+
+    protected override void OnInitialized()
+    {
+        Open.Changed += Refresh;
+        Navigation.LocationChanged += Moved;
+    }
+
+    public void Dispose()
+    {
+        Open.Changed -= Refresh;
+        Navigation.LocationChanged -= Moved;
+        GC.SuppressFinalize(this);
+    }
+
+    private void Refresh() => InvokeAsync(StateHasChanged);
+
+    private void Moved(object? sender, LocationChangedEventArgs e) => Refresh();
+}

@@ -1,0 +1,23 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Lists;
+using Duskwright.Proposals;
+using Duskwright.Study;
+
+namespace Duskwright.Towns;
+
+/// <summary>What comes of typed lines: a town with packs and switches, or what keeps it from being one.</summary>
+/// <param name="Study">Everything computed; none where a line cannot be read.</param>
+/// <param name="Problems">What cannot be read, each with its line.</param>
+/// <param name="Assumptions">What was assumed.</param>
+public sealed record TypedPlan(TownStudy? Study, ItemList<Problem> Problems, ItemList<string> Assumptions)
+{
+    /// <summary>Reads typed lines and gives them packs and switches.</summary>
+    /// <param name="text">The lines.</param>
+    /// <returns>What comes out; problems and assumptions in the order of the lines.</returns>
+    public static TypedPlan Of(string text)
+    {
+        var read = BuildingList.Read(text);
+        return new TypedPlan(read.Town is { } town ? TownStudy.Of(StartingPlan.Of(town)) : null, read.Problems, read.Assumptions);
+    }
+}
