@@ -39,6 +39,16 @@ public static class SharingSolver
         model.Add(LinearExpr.Sum(used) <= packsUsed);
         var middles = Middles(problem, packsUsed);
         var order = packs.Select((_, i) => i).Where(i => packsUsed == packs.Length || first.Solver.BooleanValue(used[i])).Take(packsUsed).ToArray();
+
+        // A pack outside the chosen ones has no middle, so lying on it would cost nothing.
+        for (var p = 0; p < packs.Length; p++)
+        {
+            if (!order.Contains(p))
+            {
+                model.Add(used[p] == 0);
+            }
+        }
+
         var cost = new List<LinearExpr>();
         for (var p = 0; p < order.Length; p++)
         {
