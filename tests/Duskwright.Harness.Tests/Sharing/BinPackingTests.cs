@@ -30,7 +30,7 @@ public class BinPackingTests
     {
         var loads = new[] { 0.0, 0.1, 0.9, 1.0 }.Select((x, i) => new SharedLoad($"{i}", 5, x, 0, PinnedPack: i == 0 ? 0 : null));
         var answer = SharingSolver.Solve(
-            new SharingProblem([.. loads], [new("1", 10), new("2", 10), new("3", 10)]), new SharingSettings(), TestContext.Current.CancellationToken);
+            new SharingProblem([.. loads], [new("1", 10), new("2", 15), new("3", 15)]), new SharingSettings(), TestContext.Current.CancellationToken);
         Assert.Equal(0, answer.PackOf[0]);
         Assert.Equal(answer.PackOf[0], answer.PackOf[1]);
         Assert.Equal(answer.PackOf[2], answer.PackOf[3]);
