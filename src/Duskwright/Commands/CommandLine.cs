@@ -13,6 +13,7 @@ internal static class CommandLine
             "Exit codes: 0 fine, 1 something spoils the show, 2 bad input.")
         {
             StudyCommand.Create(),
+            BookCommand.Create(),
             SumsCommand.Create(),
             ImportCommand.Create(),
             SchemaCommand.Create(),

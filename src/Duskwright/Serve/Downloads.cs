@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Duskwright.Book.Sheets;
 using Duskwright.Plan.Format;
 using Duskwright.Study.Figures;
 using Duskwright.Towns;
@@ -14,9 +15,19 @@ public static class Downloads
     public static void MapDownloads(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/take/town.json", (OpenTown open) => Results.File(Encoding.UTF8.GetBytes(TownJson.Write(open.Town)), "application/json", $"{open.FileStem}.json"));
+        routes.MapGet("/take/{paper}.pdf", (string paper, OpenTown open) => Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size)
+            ? Results.File(Pdf(open, size), "application/pdf", $"{open.FileStem}-bench-book.pdf")
+            : Results.NotFound());
         routes.MapGet("/take/{list}.csv", (string list, OpenTown open) => Table(list, open) is { } rows
             ? Results.File(Encoding.UTF8.GetBytes(Csv(rows)), "text/csv", $"{open.FileStem}-{list}.csv")
             : Results.NotFound());
+    }
+
+    private static byte[] Pdf(OpenTown open, PaperSize paper)
+    {
+        using var stream = new MemoryStream();
+        BenchBook.WritePdf(open.Study, new BookOptions(paper, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)), stream);
+        return stream.ToArray();
     }
 
     private static IEnumerable<string[]>? Table(string list, OpenTown open) => list switch

@@ -1,0 +1,138 @@
+using System.Globalization;
+using Duskwright.Study;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Results;
+
+namespace Duskwright.Book.Sheets;
+
+/// <summary>What the maker prints and pins above the bench. First edition: cautions, lists, labels at true size, a sheet a building.</summary>
+public static class BenchBook
+{
+    private const float LabelWidth = 55;
+    private const float LabelHeight = 18;
+    private const float LabelGap = 5;
+
+    /// <summary>Prints the book as PDF; the same town, options and program give the same bytes.</summary>
+    /// <param name="study">The town's results.</param>
+    /// <param name="options">Paper and date.</param>
+    /// <param name="stream">Where to write.</param>
+    public static void WritePdf(TownStudy study, BookOptions options, Stream stream)
+    {
+        using var flow = new PageFlow(stream, study.Town.Name, options);
+        Cautions(flow, study);
+        Switches(flow, study);
+        Loads(flow, study);
+        Cuts(flow, study);
+        Labels(flow, study);
+        Parts(flow, study);
+        foreach (var building in study.Buildings.Where(b => b.Lamps.Count > 0))
+        {
+            Building(flow, study, building);
+        }
+    }
+
+    private static void Cautions(PageFlow flow, TownStudy study)
+    {
+        flow.Page(study.Town.Name);
+        flow.Text(Face.Strong, 11, "Before you begin");
+        foreach (var caution in study.Cautions)
+        {
+            flow.Gap(2);
+            flow.Text(Face.Strong, 9.5f, caution.Topic);
+            flow.Text(Face.Reports, 9.5f, caution.Words);
+        }
+
+        flow.Gap(6);
+        flow.Text(Face.Strong, 11, "What was found");
+        foreach (var finding in study.Findings)
+        {
+            flow.Gap(1.5f);
+            flow.Text(Face.Reports, 9, $"{finding.Severity switch { Study.Findings.Severity.Spoils => "Spoils the show", Study.Findings.Severity.Look => "Worth a look", _ => "Sound" }}: {finding.Text} {finding.Remedy}".TrimEnd());
+        }
+    }
+
+    private static void Switches(PageFlow flow, TownStudy study)
+    {
+        flow.Page("Switch list");
+        flow.Text(Face.Reports, 9, "Read at the switch, with this switch alone on.");
+        flow.Table(
+            [0.08f, 0.2f, 0.08f, 0.08f, 0.2f, 0.36f],
+            ["switch", "name", "pack", "LEDs", "meter reads", "lights"],
+            study.SwitchList.Select(r => new[] { r.Id, r.Name ?? "", r.Supply ?? "", Number(r.Lamps), WithBand(r.Current), string.Join(", ", r.Buildings) }));
+    }
+
+    private static void Loads(PageFlow flow, TownStudy study)
+    {
+        flow.Page("Load list");
+        flow.Table(
+            [0.08f, 0.2f, 0.07f, 0.33f, 0.07f, 0.07f, 0.18f],
+            ["code", "building", "LEDs", "kinds", "switch", "pack", "takes"],
+            study.LoadList.Select(r => new[] { r.Code, r.Building, Number(r.Lamps), r.Kinds, r.SwitchGroup ?? "", r.Supply ?? "", WithBand(r.Current) }));
+    }
+
+    private static void Cuts(PageFlow flow, TownStudy study)
+    {
+        flow.Page("Cut list");
+        flow.Table(
+            [0.14f, 0.36f, 0.27f, 0.23f],
+            ["label", "for", "wire", "cut"],
+            study.CutList.Select(r => new[] { r.Label, r.For, r.Wire, $"{r.Conductors} × {Millimetres(r.Length)}{(r.Laid ? ", laid already" : "")}" }));
+    }
+
+    private static void Labels(PageFlow flow, TownStudy study)
+    {
+        flow.Page("Labels");
+        flow.CheckRuler();
+        var across = (int)((flow.Width + LabelGap) / (LabelWidth + LabelGap));
+        foreach (var row in study.Labels.Chunk(across))
+        {
+            flow.Need(LabelHeight + LabelGap);
+            for (var i = 0; i < row.Length; i++)
+            {
+                flow.Box(i * (LabelWidth + LabelGap), LabelWidth, LabelHeight, $"{row[i].Code}  {row[i].Terminal}", [row[i].Name, row[i].Detail]);
+            }
+
+            flow.Gap(LabelHeight + LabelGap);
+        }
+    }
+
+    private static void Parts(PageFlow flow, TownStudy study)
+    {
+        flow.Page("Parts list");
+        flow.Text(Face.Reports, 9, "For the houses that are not fitted yet, and a fresh set of cells. Usual prices in units of about one euro or dollar; yours may differ.");
+        flow.Table(
+            [0.05f, 0.32f, 0.25f, 0.14f, 0.16f, 0.08f],
+            ["", "part", "for", "needed", "buy", "cost"],
+            study.PartsList.Select(r => new[] { "[  ]", r.Part, r.Use, $"{Number(r.Needed)} + {Number(r.Spares)}", $"{r.Packs} × {r.PackWords}", r.Cost is { } cost ? FigureText.Of(cost) : "" }));
+        flow.Gap(2);
+        flow.Text(Face.Strong, 10, $"In all {FigureText.Of(study.PartsCost)}, tools apart.");
+    }
+
+    private static void Building(PageFlow flow, TownStudy study, BuildingResult building)
+    {
+        flow.Page(building.Building.Name);
+        var place = study.Labels.First(l => l.Name == building.Building.Name);
+        flow.Text(Face.Reports, 10, $"Label {building.Code} {place.Terminal}, {(building.Supply is { } pack ? $"pack {pack}" : "on no one pack")}. Pair of {building.Wire.Name}, {Millimetres(building.PairLength)} long. Takes {WithBand(building.Current)}.");
+        flow.Gap(4);
+        flow.Text(Face.Strong, 11, "Lamps");
+        flow.Table(
+            [0.1f, 0.25f, 0.3f, 0.15f, 0.2f],
+            ["lamp", "room", "part", "resistor", "takes"],
+            building.Lamps.Select(l => new[] { l.Name, l.Room ?? "", l.PartUnknown ? "not known" : l.Part.Name, l.Resistor.Value > 0 ? FigureText.Of(l.Resistor) : "none", WithBand(l.Current) }));
+        flow.Gap(6);
+        flow.Text(Face.Strong, 11, "Test, and write it down");
+        flow.Table(
+            [0.18f, 0.36f, 0.1f, 0.2f, 0.16f],
+            ["when", "do", "should light", "meter, if you have one", "yours, date"],
+            building.Tests.Select(t => new[] { t.When, t.Do, t.ShouldLight == 0 ? "none" : Number(t.ShouldLight), t.Reading is { } reading ? WithBand(reading) : "", "" }));
+        flow.Gap(6);
+        flow.Text(Face.Speaks, 12, "The roof may go on when the tests before \"fed, at the bank\" are passed.");
+        flow.Text(Face.Reports, 8.5f, "Cells out while you solder. Fuse at the pack, no bare ends near card.");
+    }
+
+    private static string WithBand(Figure? figure) => figure is null ? "–" : FigureText.Range(figure) is { } band ? $"{FigureText.Of(figure)} ({band})" : FigureText.Of(figure);
+
+    private static string Millimetres(Figure metres) => $"{Math.Ceiling((metres.Value * 1000) - 1e-9).ToString("0", CultureInfo.InvariantCulture)} mm";
+
+    private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,16 @@
+namespace Duskwright.Book.Sheets;
+
+/// <summary>How a bench book is printed.</summary>
+/// <param name="Paper">The paper.</param>
+/// <param name="Date">The date on every sheet.</param>
+public sealed record BookOptions(PaperSize Paper, DateOnly Date);
+
+/// <summary>Papers.</summary>
+public enum PaperSize
+{
+    /// <summary>210 × 297 mm (ISO 216).</summary>
+    A4,
+
+    /// <summary>215.9 × 279.4 mm (ANSI/ASME Y14.1, 8.5 × 11 inches).</summary>
+    Letter,
+}

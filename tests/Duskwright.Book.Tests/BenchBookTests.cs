@@ -1,0 +1,73 @@
+using Duskwright.Book.Sheets;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Format;
+using Duskwright.Study;
+using UglyToad.PdfPig;
+
+namespace Duskwright.Book.Tests;
+
+/// <summary>The printed book, read back by a library that did not write it.</summary>
+public class BenchBookTests
+{
+    private const double MillimetresPerPoint = 25.4 / 72;
+    private static readonly TownStudy Saltmarrow = TownStudy.Of(Example("saltmarrow.json"));
+
+    // Source: ISO 216 (210 × 297 mm) and ANSI/ASME Y14.1 size A (8.5 × 11 inches).
+    [Theory]
+    [InlineData(PaperSize.A4, 210, 297)]
+    [InlineData(PaperSize.Letter, 215.9, 279.4)]
+    public void Every_page_has_the_papers_size_to_a_tenth_of_a_millimetre(PaperSize paper, double width, double height)
+    {
+        using var book = Open(Saltmarrow, paper);
+        Assert.All(book.GetPages(), page =>
+        {
+            Assert.Equal(width, page.Width * MillimetresPerPoint, 0.1);
+            Assert.Equal(height, page.Height * MillimetresPerPoint, 0.1);
+        });
+    }
+
+    [Fact]
+    public void Every_building_has_its_sheet_with_text_that_can_be_read()
+    {
+        using var book = Open(Saltmarrow, PaperSize.A4);
+        var pages = book.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        Assert.All(Saltmarrow.Buildings, b => Assert.Contains(pages, p => p.StartsWith(b.Building.Name, StringComparison.Ordinal) && p.Contains("Test, and write it down", StringComparison.Ordinal)));
+        Assert.All(pages, p => Assert.Contains("Saltmarrow, bench book · 25 November 2026", p, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(PaperSize.A4)]
+    [InlineData(PaperSize.Letter)]
+    public void No_letter_leaves_the_margins(PaperSize paper)
+    {
+        using var book = Open(Saltmarrow, paper);
+        var margin = (PageFlow.Margin - 0.5) / MillimetresPerPoint;
+        Assert.All(book.GetPages(), page => Assert.All(page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)), letter =>
+            Assert.True(letter.BoundingBox.Left >= margin && letter.BoundingBox.Right <= page.Width - margin, $"page {page.Number}: {letter.Value} at {letter.BoundingBox}")));
+    }
+
+    [Fact]
+    public void The_check_ruler_is_sixty_millimetres_and_a_label_fifty_five_by_eighteen()
+    {
+        using var book = Open(Saltmarrow, PaperSize.A4);
+        var boxes = book.GetPages().First(p => p.Text.StartsWith("Labels", StringComparison.Ordinal)).Paths
+            .Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>().ToList();
+        Assert.Contains(boxes, b => Math.Abs((b.Width * MillimetresPerPoint) - 60) < 0.1);
+        Assert.Contains(boxes, b => Math.Abs((b.Width * MillimetresPerPoint) - 55) < 0.1 && Math.Abs((b.Height * MillimetresPerPoint) - 18) < 0.1);
+    }
+
+    [Fact]
+    public void The_same_town_prints_the_same_bytes() =>
+        Assert.Equal(Bytes(TownStudy.Of(Example("tavern.json")), PaperSize.A4), Bytes(TownStudy.Of(Example("tavern.json")), PaperSize.A4));
+
+    private static PdfDocument Open(TownStudy study, PaperSize paper) => PdfDocument.Open(Bytes(study, paper));
+
+    private static byte[] Bytes(TownStudy study, PaperSize paper)
+    {
+        using var stream = new MemoryStream();
+        BenchBook.WritePdf(study, new BookOptions(paper, new DateOnly(2026, 11, 25)), stream);
+        return stream.ToArray();
+    }
+
+    private static Town Example(string name) => TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", name))).Town!;
+}
