@@ -16,6 +16,9 @@ public sealed record HouseOnPlan
 {
     private const double UsualSideMillimetres = 60;
 
+    // Only for the drawing: a pane that no longer reads as lit must look plainly duller than one that does, yet not gone.
+    private const double InkOfUnreadPane = 0.35;
+
     public required string Key { get; init; }
 
     public required string Name { get; init; }
@@ -99,7 +102,7 @@ public sealed record HouseOnPlan
             Depth = depth,
             IsRound = place.Round,
             IsSelected = isSelected,
-            Lit = now.Count == 0 ? 0 : now.Average(l => (l.Lightness / 100) * (l.ReadsAsLit == false ? 0.35 : 1)),
+            Lit = now.Count == 0 ? 0 : now.Average(l => (l.Lightness / 100) * (l.ReadsAsLit == false ? InkOfUnreadPane : 1)),
             Panes = kind == "house" ? [.. Strokes(building, width, depth)] : [],
             Roof = building.Roof?.Shape ?? RoofShape.Gable,
         };

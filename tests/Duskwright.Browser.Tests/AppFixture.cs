@@ -1,0 +1,54 @@
+using Duskwright.Serve;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Duskwright.Browser.Tests.AppFixture))]
+
+namespace Duskwright.Browser.Tests;
+
+/// <summary>The real app on a free port of this machine, and one browser.</summary>
+public sealed class AppFixture : IAsyncLifetime
+{
+    private readonly WebApplication _app = ServeApp.Build(
+        new WebApplicationOptions { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory },
+        OpenTown.FromFile(null).Town!);
+
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public string Address { get; private set; } = "";
+
+    public async ValueTask InitializeAsync()
+    {
+        _app.Urls.Add("http://127.0.0.1:0");
+        await _app.StartAsync();
+        Address = _app.Urls.First();
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"] });
+    }
+
+    /// <summary>Opens a place and waits until it answers to the hand.</summary>
+    public async Task<IPage> OpenAsync(string place, bool dark = false, bool phone = false)
+    {
+        var page = await _browser!.NewPageAsync(new()
+        {
+            ViewportSize = phone ? new() { Width = 390, Height = 844 } : new() { Width = 1400, Height = 900 },
+            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        await page.GotoAsync($"{Address}/{place}", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        return page;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+        await _app.DisposeAsync();
+    }
+}

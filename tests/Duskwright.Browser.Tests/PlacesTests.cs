@@ -1,0 +1,137 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Duskwright.Browser.Tests;
+
+public sealed partial class PlacesTests(AppFixture app)
+{
+    private static readonly string[] Places = ["questions", "town", "power", "night", "bench", "book", "start", "file"];
+
+    [Fact]
+    public async Task The_first_page_draws_the_whole_harbour_town()
+    {
+        var page = await app.OpenAsync("");
+        Assert.True(await page.Locator(".board .house").CountAsync() >= 30);
+        await Expect(page.Locator("h1")).ToHaveTextAsync("Saltmarrow");
+    }
+
+    [Fact]
+    public async Task A_building_is_selected_by_keyboard_and_speaks_in_the_margin()
+    {
+        var page = await app.OpenAsync("town");
+        await page.Locator(".board .house[aria-label^='Chandlery']").FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Chandlery");
+        Assert.Contains("at=chandlery", page.Url, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_number_is_asked_why_down_to_its_source()
+    {
+        var page = await app.OpenAsync("town?at=chandlery");
+        var current = page.Locator(".margin .speaks .chip").Nth(1);
+        await current.ClickAsync();
+        var because = page.Locator(".margin .because").First;
+        await Expect(because.Locator(".law").First).ToBeVisibleAsync();
+        await because.Locator(".chip").First.ClickAsync();
+        await Expect(because.Locator(".because .source").First).Not.ToBeEmptyAsync();
+    }
+
+    [Fact]
+    public async Task The_hour_dial_is_moved_by_arrow_keys_and_by_typing()
+    {
+        var page = await app.OpenAsync("town");
+        await page.GetByRole(AriaRole.Slider, new() { Name = "Hour of the show" }).PressAsync("ArrowRight");
+        await Expect(page.Locator(".now b").First).ToHaveTextAsync("0:15");
+        await page.GetByLabel("Hour of the show, typed").FillAsync("6");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".now b").First).ToHaveTextAsync("6:00");
+    }
+
+    [Fact]
+    public async Task A_remedy_is_taken_and_taken_back()
+    {
+        var page = await app.OpenAsync("power");
+        var remedy = page.Locator(".margin .do").First;
+        var words = await remedy.InnerTextAsync();
+        await remedy.ClickAsync();
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        await Expect(undo).ToHaveAttributeAsync("title", words);
+        await undo.ClickAsync();
+        await Expect(page.Locator(".margin .do").First).ToHaveTextAsync(words);
+    }
+
+    [Fact]
+    public async Task Ten_typed_lines_give_packs_hours_resistor_wire_cost_and_labels()
+    {
+        var page = await app.OpenAsync("start");
+        var answers = page.Locator(".comes dt");
+        await Expect(answers).ToHaveCountAsync(5);
+        await Expect(page.Locator(".labels li")).ToHaveCountAsync(10);
+        await page.GetByLabel("Your houses, one a line").FillAsync("Mill, 2, 30 cm");
+        await Expect(page.Locator(".labels li")).ToHaveCountAsync(1);
+        await Expect(answers.First).ToContainTextAsync("1 pack");
+    }
+
+    // Common practice, no source: a white LED takes about 2.7 to 3.2 V at 5 mA, so three cells of 1.5 V leave 260 to 360 Ω,
+    // and the next value up in E12 (IEC 60063: ... 270, 330, 390 ...) is one of these three.
+    [Fact]
+    public async Task Three_cells_and_a_white_lamp_at_five_milliamperes_ask_for_an_E12_value_of_some_300_ohms()
+    {
+        var page = await app.OpenAsync("questions");
+        await Expect(page.Locator(".large")).ToContainTextAsync(E12OfSome300Ohms());
+        await page.GetByRole(AriaRole.Button, new() { Name = "How long?" }).ClickAsync();
+        await Expect(page.Locator(".large")).ToContainTextAsync("h");
+    }
+
+    [GeneratedRegex("^(270|330|390)\\s*Ω")]
+    private static partial Regex E12OfSome300Ohms();
+
+    [Fact]
+    public async Task The_cut_list_is_taken_away_as_a_table()
+    {
+        using var client = new HttpClient();
+        var csv = await client.GetStringAsync(new Uri($"{app.Address}/take/cut.csv"), TestContext.Current.CancellationToken);
+        Assert.StartsWith("label,for,wire,conductors,length mm,laid\r\n", csv, StringComparison.Ordinal);
+        Assert.Contains("Chandlery", csv, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false, false)]
+    [InlineData(true, false)]
+    [InlineData(false, true)]
+    [InlineData(true, true)]
+    public async Task Every_place_is_open_to_everybody_and_fits_its_screen(bool dark, bool phone)
+    {
+        var found = new List<string>();
+        foreach (var place in Places)
+        {
+            var page = await app.OpenAsync(place, dark, phone);
+            page.Console += (_, message) =>
+            {
+                if (message.Type == "error")
+                {
+                    found.Add($"{place}: {message.Text}");
+                }
+            };
+            var axe = await page.RunAxe();
+            found.AddRange(axe.Violations.Select(v => $"{place}: {v.Id} {v.Nodes.Length} {v.Nodes[0].Html[..Math.Min(120, v.Nodes[0].Html.Length)]}"));
+            if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth") is var over and > 0)
+            {
+                found.Add(string.Create(CultureInfo.InvariantCulture, $"{place}: {over} px too wide"));
+            }
+
+            if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
+            {
+                await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{place}-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}.png") });
+            }
+
+            await page.CloseAsync();
+        }
+
+        Assert.Empty(found);
+    }
+}
