@@ -25,7 +25,7 @@ public static class ServeApp
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(town);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
-    
+
         builder.Services.AddSignalR(o => o.MaximumReceiveMessageSize = 4 * 1024 * 1024);
 
         var app = builder.Build();
