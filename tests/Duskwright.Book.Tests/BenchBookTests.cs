@@ -1,4 +1,5 @@
 using Duskwright.Book.Sheets;
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Study;
@@ -59,6 +60,32 @@ public class BenchBookTests
     [Fact]
     public void The_same_town_prints_the_same_bytes() =>
         Assert.Equal(Bytes(TownStudy.Of(Example("tavern.json")), PaperSize.A4), Bytes(TownStudy.Of(Example("tavern.json")), PaperSize.A4));
+
+    [Fact]
+    public void Two_houses_of_one_name_each_print_their_own_label()
+    {
+        var town = Example("saltmarrow.json");
+        var twins = town with { Buildings = town.Buildings.Select((b, i) => i == 1 ? b with { Id = b.Key, Name = town.Buildings[0].Name } : b).ToItemList() };
+        var study = TownStudy.Of(twins);
+        using var book = Open(study, PaperSize.A4);
+        var pages = book.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        Assert.All(study.Labels.Take(2), l => Assert.Single(pages, p => p.Contains($"Label {l.Code} {l.Terminal},", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_word_wider_than_its_column_is_broken_and_lies_over_no_other()
+    {
+        var town = Example("saltmarrow.json");
+        var name = new string('m', 60);
+        var wide = town with { Buildings = town.Buildings.Select((b, i) => i == 1 ? b with { Id = b.Key, Name = name } : b).ToItemList() };
+        using var book = Open(TownStudy.Of(wide), PaperSize.A4);
+        var list = book.GetPages().First(p => p.Text.StartsWith("Load list", StringComparison.Ordinal));
+        var run = list.Letters.Where(l => l.Value == "m").Select(l => l.BoundingBox).ToList();
+        var leds = list.GetWords().First(w => w.Text == "LEDs").BoundingBox.Left;
+        Assert.Contains(run, b => b.Left < leds);
+        Assert.DoesNotContain(run, b => b.Left < leds && b.Right > leds);
+        Assert.DoesNotContain(list.GetWords(), w => w.Text.Contains(new string('m', 30), StringComparison.Ordinal));
+    }
 
     private static PdfDocument Open(TownStudy study, PaperSize paper) => PdfDocument.Open(Bytes(study, paper));
 

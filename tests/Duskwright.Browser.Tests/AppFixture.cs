@@ -10,6 +10,9 @@ namespace Duskwright.Browser.Tests;
 /// <summary>The real app on a free port of this machine, and one browser.</summary>
 public sealed class AppFixture : IAsyncLifetime
 {
+    // Other test programs share the two cores.
+    private const float PatienceMilliseconds = 20_000;
+
     private readonly WebApplication _app = ServeApp.Build(
         new WebApplicationOptions { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory },
         OpenTown.FromFile(null).Town!);
@@ -23,6 +26,7 @@ public sealed class AppFixture : IAsyncLifetime
     {
         _app.Urls.Add("http://127.0.0.1:0");
         await _app.StartAsync();
+        Assertions.SetDefaultExpectTimeout(PatienceMilliseconds);
         Address = _app.Urls.First();
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = ["--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"] });
@@ -38,6 +42,9 @@ public sealed class AppFixture : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
         });
         await page.GotoAsync($"{Address}/{place}", new() { WaitUntil = WaitUntilState.NetworkIdle });
+
+        // The page is drawn before it listens; what is typed in between would be lost.
+        await page.Locator(".app[data-live=yes]").WaitForAsync();
         return page;
     }
 

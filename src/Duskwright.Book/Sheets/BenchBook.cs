@@ -111,7 +111,7 @@ public static class BenchBook
     private static void Building(PageFlow flow, TownStudy study, BuildingResult building)
     {
         flow.Page(building.Building.Name);
-        var place = study.Labels.First(l => l.Name == building.Building.Name);
+        var place = study.Labels.First(l => l.Code == building.Code);
         flow.Text(Face.Reports, 10, $"Label {building.Code} {place.Terminal}, {(building.Supply is { } pack ? $"pack {pack}" : "on no one pack")}. Pair of {building.Wire.Name}, {Millimetres(building.PairLength)} long. Takes {WithBand(building.Current)}.");
         flow.Gap(4);
         flow.Text(Face.Strong, 11, "Lamps");

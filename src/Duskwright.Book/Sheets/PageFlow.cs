@@ -138,7 +138,7 @@ internal sealed class PageFlow : IDisposable
     private static IEnumerable<string> Wrapped(SKFont font, string words, float width)
     {
         var line = "";
-        foreach (var word in words.Split(' '))
+        foreach (var word in words.Split(' ').SelectMany(w => Broken(font, w, width)))
         {
             var longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length > 0 && font.MeasureText(longer) > width)
@@ -153,6 +153,24 @@ internal sealed class PageFlow : IDisposable
         }
 
         yield return line;
+    }
+
+    // A word wider than its column is broken, so that it never lies over its neighbour.
+    private static IEnumerable<string> Broken(SKFont font, string word, float width)
+    {
+        while (font.MeasureText(word) > width && word.Length > 1)
+        {
+            var fits = Enumerable.Range(1, word.Length - 1).TakeWhile(n => font.MeasureText(word[..n]) <= width).DefaultIfEmpty(1).Last();
+            if (fits > 1 && char.IsHighSurrogate(word[fits - 1]))
+            {
+                fits--;
+            }
+
+            yield return word[..fits];
+            word = word[fits..];
+        }
+
+        yield return word;
     }
 
     // True where the row did not fit and a new page was begun instead of drawing it.

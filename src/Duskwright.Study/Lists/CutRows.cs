@@ -12,7 +12,7 @@ internal static class CutRows
     internal static ItemList<CutRow> Of(TownStudy study, ResolvedTown resolved)
     {
         var town = study.Town;
-        var labels = study.Labels.ToDictionary(l => l.Name, l => l.Terminal, StringComparer.Ordinal);
+        var labels = study.Labels.ToDictionary(l => l.Code, l => l.Terminal, StringComparer.Ordinal);
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var rows = new List<CutRow>();
         foreach (var (result, building) in study.Buildings.Zip(resolved.Buildings))
@@ -23,7 +23,7 @@ internal static class CutRows
             }
 
             var laid = building.Building.State == BuildingState.Fixed || town.Routes.Any(r => r.Laid && r.Building == building.Building.Key);
-            rows.Add(new CutRow($"{result.Code} {labels[building.Building.Name]}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid));
+            rows.Add(new CutRow($"{result.Code} {labels[result.Code]}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid));
             if (building.Building.State is BuildingState.Idea or BuildingState.Shell)
             {
                 rows.AddRange(building.Lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => new CutRow(
