@@ -1,13 +1,17 @@
 using Duskwright.Benchmarks;
+using Duskwright.Benchmarks.Harness;
 
 return args switch
 {
     ["study"] => StudyBenchmark.Run(),
+    ["harness", .. var rest] => HarnessBenchmark.Run(Folder(rest), rest.Contains("--all")),
     _ => Usage(),
 };
 
+static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is >= 0 and var at && at + 1 < words.Length ? words[at + 1] : null;
+
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: study.");
+    Console.Error.WriteLine("Name a room: study, harness [--instances DIR] [--all].");
     return 2;
 }
