@@ -75,6 +75,11 @@ internal static class BoardChecks
         for (var i = 0; i < board.Levels.Count; i++)
         {
             var level = board.Levels[i];
+            if (level.Outline.FirstOrDefault(p => !On(board, p)) is { } outside)
+            {
+                yield return Off($"board.levels[{i}].outline", $"Level {level.Id}", outside, board);
+            }
+
             if (level.Outline.Count is 1 or 2)
             {
                 yield return new Problem($"board.levels[{i}].outline", "too-few-points", $"Level {level.Id} has an outline of {level.Outline.Count} points; at least three are needed.", "Add a corner, or leave it out for the whole board.");
@@ -87,16 +92,34 @@ internal static class BoardChecks
 
         for (var i = 0; i < board.Scenery.Count; i++)
         {
-            var least = board.Scenery[i].Kind switch
+            foreach (var problem in OfScenery(board, board.Scenery[i], $"board.scenery[{i}]"))
             {
-                SceneryKind.Water or SceneryKind.Field or SceneryKind.Obstacle => 3,
-                SceneryKind.Tree or SceneryKind.Clutter => 1,
-                _ => 2,
-            };
-            if (board.Scenery[i].Points.Count < least)
-            {
-                yield return new Problem($"board.scenery[{i}].points", "too-few-points", $"Scenery of kind {Lower(board.Scenery[i].Kind)} needs at least {least} points and has {board.Scenery[i].Points.Count}.", "Add the missing points.");
+                yield return problem;
             }
+        }
+    }
+
+    private static IEnumerable<Problem> OfScenery(Board board, Scenery scenery, string path)
+    {
+        var least = scenery.Kind switch
+        {
+            SceneryKind.Water or SceneryKind.Field or SceneryKind.Obstacle => 3,
+            SceneryKind.Tree or SceneryKind.Clutter => 1,
+            _ => 2,
+        };
+        if (scenery.Points.Count < least)
+        {
+            yield return new Problem($"{path}.points", "too-few-points", $"Scenery of kind {Lower(scenery.Kind)} needs at least {least} points and has {scenery.Points.Count}.", "Add the missing points.");
+        }
+
+        if (scenery.Points.FirstOrDefault(p => !On(board, p)) is { } outside)
+        {
+            yield return Off($"{path}.points", scenery.Label is { } label ? $"Scenery of kind {Lower(scenery.Kind)}, {label}," : $"Scenery of kind {Lower(scenery.Kind)}", outside, board);
+        }
+
+        if (scenery.Size is { Millimetres: <= 0 or > MostBoardMillimetres } size)
+        {
+            yield return new Problem($"{path}.size_mm", "size", $"Scenery of kind {Lower(scenery.Kind)} has a size of {size.Millimetres} mm; more than 0 and at most {MostBoardMillimetres} mm is allowed.", "Leave it out for the usual size.");
         }
     }
 

@@ -16,5 +16,6 @@ public static class TownChecks
         .. ReferenceChecks.Of(town),
         .. ShowChecks.Of(town),
         .. OwnPartChecks.Of(town),
+        .. LogChecks.Of(town),
     ];
 }

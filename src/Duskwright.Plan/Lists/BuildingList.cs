@@ -96,6 +96,10 @@ public static class BuildingList
             {
                 said.Add(assumed.Assumption);
             }
+            else if (RoomsOfRow.LeftOut(row) is { } left)
+            {
+                said.Add(left);
+            }
 
             if (row.Leds is null)
             {

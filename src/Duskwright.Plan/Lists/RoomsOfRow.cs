@@ -12,6 +12,17 @@ internal static class RoomsOfRow
     // Domestic windows are taller than wide; common practice, no source.
     private const double TallerThanWide = 1.25;
 
+    /// <summary>The sentence that says what a row tells of the house and the town cannot hold; none where nothing is lost.</summary>
+    /// <remarks>Storeys, windows, width and depth are kept in rooms, and rooms are made only where lamps can be shared among them.</remarks>
+    internal static string? LeftOut(ListRow row)
+    {
+        var told = new[] { ("storeys", row.Storeys is not null), ("windows", row.Windows is not null), ("width", row.Width is not null), ("depth", row.Depth is not null) }
+            .Where(t => t.Item2).Select(t => t.Item1).ToList();
+        return told.Count == 0 || Of(row) is not null
+            ? null
+            : $"{row.Name}: its {And(told)} {(told is ["width"] or ["depth"] ? "is" : "are")} left out, because {(row.Leds is > 0 ? "no storeys or windows are told" : "it has no LEDs to put in rooms")}.";
+    }
+
     /// <summary>The storeys, ground floor first, and the sentence that says what was assumed; none where the row tells too little.</summary>
     internal static (ItemList<Storey> Storeys, string Assumption)? Of(ListRow row)
     {
@@ -63,6 +74,9 @@ internal static class RoomsOfRow
     // The first get one more where it does not come out even.
     private static int[] Shared(int total, int places) =>
         [.. Enumerable.Range(0, places).Select(p => (total / places) + (p < total % places ? 1 : 0))];
+
+    private static string And(List<string> words) =>
+        words.Count == 1 ? words[0] : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";
 
     private static string Counted(int count, string what) => count == 1 ? $"one {what}" : $"{count} {what}s";
 }

@@ -34,6 +34,9 @@ public class TownChecksTests
     [InlineData("\"scenes\": [ { \"name\": \"late\", \"on\": [ \"A\" ] } ]", "scenes[0].on[0]", "points-at-nothing", "There is no switch group \"A\".")]
     [InlineData("\"routes\": [ { \"building\": \"mill\", \"points\": [], \"length_mm\": 10 } ]", "routes[0].building", "points-at-nothing", "There is no building \"mill\".")]
     [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"seal\", \"building\": \"mill\" } ]", "log[0].building", "points-at-nothing", "There is no building \"mill\".")]
+    [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"reading\", \"current_ma\": -21.5 } ]", "log[0].current_ma", "reading", "The log of 2026-03-07 reads -21.5 mA; 0 or more is allowed.")]
+    [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"reading\", \"voltage_v\": -4.5 } ]", "log[0].voltage_v", "reading", "The log of 2026-03-07 reads -4.5 V; 0 or more is allowed.")]
+    [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"reading\", \"lit\": -1 } ]", "log[0].lit", "reading", "The log of 2026-03-07 counts -1 lamps lit; 0 or more is allowed.")]
     [InlineData("\"supplies\": [ { \"id\": \"1\", \"part\": \"LR99\" } ]", "supplies[0].part", "points-at-nothing", "There is no cell or supply \"LR99\" in the catalogue or among your own parts.")]
     [InlineData("\"supplies\": [ { \"id\": \"1\", \"part\": \"LR6\", \"fuse\": \"nail\" } ]", "supplies[0].fuse", "points-at-nothing", "There is no fuse \"nail\" in the catalogue or among your own parts.")]
     [InlineData("\"supplies\": [ { \"id\": \"1\", \"part\": \"LR6\", \"series\": 0 } ]", "supplies[0].series", "cell-count", "Supply 1 has 0 cells in series; 1 to 24 are allowed.")]
@@ -59,6 +62,10 @@ public class TownChecksTests
     [InlineData("\"wireways\": [ { \"id\": \"w\", \"points\": [ { \"x_mm\": 5, \"y_mm\": 9 } ] } ]", "board.wireways[0].points", "too-few-points", "Wireway w has 1 points; a line needs at least two.")]
     [InlineData("\"wireways\": [ { \"id\": \"w\", \"points\": [ { \"x_mm\": 5, \"y_mm\": 9 }, { \"x_mm\": -5, \"y_mm\": 9 } ] } ]", "board.wireways[0].points", "off-the-board", "Wireway w lies at -5, 9 mm, off the board of 1200 × 800 mm.")]
     [InlineData("\"scenery\": [ { \"kind\": \"water\", \"points\": [ { \"x_mm\": 5, \"y_mm\": 9 } ] } ]", "board.scenery[0].points", "too-few-points", "Scenery of kind water needs at least 3 points and has 1.")]
+    [InlineData("\"scenery\": [ { \"kind\": \"tree\", \"points\": [ { \"x_mm\": 5, \"y_mm\": 801 } ] } ]", "board.scenery[0].points", "off-the-board", "Scenery of kind tree lies at 5, 801 mm, off the board of 1200 × 800 mm.")]
+    [InlineData("\"scenery\": [ { \"kind\": \"quay\", \"label\": \"the mole\", \"points\": [ { \"x_mm\": 5, \"y_mm\": 8 }, { \"x_mm\": -0.5, \"y_mm\": 8 } ] } ]", "board.scenery[0].points", "off-the-board", "Scenery of kind quay, the mole, lies at -0.5, 8 mm, off the board of 1200 × 800 mm.")]
+    [InlineData("\"scenery\": [ { \"kind\": \"tree\", \"size_mm\": 0, \"points\": [ { \"x_mm\": 5, \"y_mm\": 9 } ] } ]", "board.scenery[0].size_mm", "size", "Scenery of kind tree has a size of 0 mm; more than 0 and at most 20000 mm is allowed.")]
+    [InlineData("\"levels\": [ { \"id\": \"quay\", \"outline\": [ { \"x_mm\": 5, \"y_mm\": 9 }, { \"x_mm\": 1201, \"y_mm\": 9 }, { \"x_mm\": 9, \"y_mm\": 99 } ] } ]", "board.levels[0].outline", "off-the-board", "Level quay lies at 1201, 9 mm, off the board of 1200 × 800 mm.")]
     [InlineData("\"levels\": [ { \"id\": \"quay\", \"outline\": [ { \"x_mm\": 5, \"y_mm\": 9 } ] } ]", "board.levels[0].outline", "too-few-points", "Level quay has an outline of 1 points; at least three are needed.")]
     public void What_cannot_lie_on_the_board_is_named_with_its_path(string field, string path, string rule, string message)
     {
@@ -74,6 +81,10 @@ public class TownChecksTests
         var problem = Assert.Single(Problems(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"\"board\": {{ \"width_mm\": {width}, \"depth_mm\": 800 }}")));
         Assert.Equal(("board.width_mm", "board-size"), (problem.Path, problem.Rule));
     }
+
+    [Fact]
+    public void Scenery_may_touch_the_edge_and_a_reading_may_be_nothing() =>
+        Assert.Empty(Problems("\"board\": { \"width_mm\": 1200, \"depth_mm\": 800, \"scenery\": [ { \"kind\": \"quay\", \"points\": [ { \"x_mm\": 0, \"y_mm\": 0 }, { \"x_mm\": 1200, \"y_mm\": 800 } ] } ] }, \"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"reading\", \"current_ma\": 0, \"voltage_v\": 0, \"lit\": 0 } ]"));
 
     [Fact]
     public void A_house_that_is_turned_over_the_edge_lies_off_the_board()

@@ -121,6 +121,13 @@ public class BuildingListTests
     public void A_column_that_is_not_understood_is_left_out_and_that_is_said() =>
         Assert.StartsWith("The column \"mood\" was left out; understood are house, ", Assert.Single(BuildingList.Read("house,LEDs,distance,mood\nChandlery,4,47 cm,grim").Assumptions), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("house,LEDs,distance,width,depth\nChandlery,3,47 cm,98 mm,62 mm", "Chandlery: its width and depth are left out, because no storeys or windows are told.")]
+    [InlineData("house,LEDs,distance,width\nChandlery,3,47 cm,98 mm", "Chandlery: its width is left out, because no storeys or windows are told.")]
+    [InlineData("house,LEDs,storeys,windows,depth\nShed,0,1,2,40 mm", "Shed: its storeys, windows and depth are left out, because it has no LEDs to put in rooms.")]
+    public void What_a_house_is_told_to_measure_and_has_no_place_in_the_town_is_said(string list, string said) =>
+        Assert.Equal([said], BuildingList.Read(list).Assumptions);
+
     [Fact]
     public void Storeys_and_a_width_give_rooms_lamps_and_windows_and_that_is_said()
     {
