@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace Duskwright.Circuits.Tests;
+namespace Duskwright.Reference;
 
 /// <summary>Rows of a published table under tests/Reference; lines that begin with # tell its source.</summary>
 internal static partial class ReferenceRows
