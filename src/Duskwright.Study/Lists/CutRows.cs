@@ -14,6 +14,7 @@ internal static class CutRows
         var town = study.Town;
         var labels = study.Labels.ToDictionary(l => l.Code, l => l.Terminal, StringComparer.Ordinal);
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
+        var standing = Standing.In(resolved);
         var rows = new List<CutRow>();
         foreach (var (result, building) in study.Buildings.Zip(resolved.Buildings))
         {
@@ -22,7 +23,7 @@ internal static class CutRows
                 continue;
             }
 
-            var laid = building.Building.State == BuildingState.Fixed || town.Routes.Any(r => r.Laid && r.Building == building.Building.Key);
+            var laid = standing.Pair(building.Building);
             rows.Add(new CutRow($"{result.Code} {labels[result.Code]}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid));
             if (building.Building.State is BuildingState.Idea or BuildingState.Shell)
             {

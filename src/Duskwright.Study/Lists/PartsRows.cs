@@ -7,7 +7,7 @@ using Duskwright.Study.Wiring;
 
 namespace Duskwright.Study.Lists;
 
-/// <summary>Makes the parts list: what the houses that are not fitted yet take, what the bank takes, and a fresh set of cells.</summary>
+/// <summary>Makes the parts list: what the houses that are not fitted yet take, what is not yet at the bank, and a fresh set of cells.</summary>
 internal static class PartsRows
 {
     // At least three of a lamp to spare: common practice, no source.
@@ -21,6 +21,8 @@ internal static class PartsRows
         var spare = town.Wiring.SpareShare ?? Usual.SpareShare;
         var toBuild = resolved.Buildings.Where(b => b.Building.State is BuildingState.Idea or BuildingState.Shell).ToList();
         var lamps = toBuild.SelectMany(b => b.Lamps).ToList();
+        var standing = Standing.In(resolved);
+        var toLay = resolved.Buildings.Where(b => b.Lamps.Count > 0 && !standing.Pair(b.Building)).ToList();
         var rows = new List<PartsRow>();
         foreach (var kind in lamps.GroupBy(l => l.Part).OrderByDescending(g => g.Count()))
         {
@@ -33,7 +35,7 @@ internal static class PartsRows
             rows.Add(Pieces($"{FigureText.Of(value.Key, "Ω")} {resistor.Name}", "one in each lamp's lead", value.Count(), Up(value.Count() * spare), resistor.SoldBy, resistor.Price?.Units));
         }
 
-        var pairs = toBuild.Where(b => b.Lamps.Count > 0).Select(b => (b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical));
+        var pairs = toLay.Select(b => (b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical));
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var tails = lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => (Wire: tailWire, Metres: 2 * l.TailMetres));
         foreach (var wire in pairs.Concat(tails).GroupBy(w => w.Wire))
@@ -54,31 +56,33 @@ internal static class PartsRows
             rows.Add(Pieces(part.Name, PackLaws.IsStore(part) ? "one fresh set for the show" : "supply", count, 0, 1, part.Price?.Units));
         }
 
-        if (town.Supplies.Count > 0 && toBuild.Count > 0)
+        if (town.Supplies.Count > 0)
         {
-            AddBank(town, rows, resolved.Buildings.Count(b => b.Lamps.Count > 0));
+            AddBank(town, standing, rows, toLay.Count);
         }
 
         return rows.ToItemList();
     }
 
-    private static void AddBank(Town town, List<PartsRow> rows, int pairs)
+    private static void AddBank(Town town, Standing standing, List<PartsRow> rows, int pairs)
     {
-        var holders = town.Supplies.Count(s => PackLaws.IsStore(Catalogue.FindSupply(town, s.Part)!));
+        var holders = town.Supplies.Count(s => !standing.Pack(s) && PackLaws.IsStore(Catalogue.FindSupply(town, s.Part)!));
+        var switches = town.SwitchGroups.Count(g => !standing.Switch(g));
         foreach (var (use, count, why) in new[]
         {
-            (SundryUse.Holder, holders, "one for each pack"), (SundryUse.Switch, town.SwitchGroups.Count, "one for each switch"),
-            (SundryUse.Terminal, 2 * pairs, "two ways for each pair"), (SundryUse.Label, pairs, "one for each pair"),
-        })
+            (SundryUse.Holder, holders, "one for each new pack"), (SundryUse.Switch, switches, "one for each new switch"),
+            (SundryUse.Terminal, 2 * pairs, "two ways for each pair to lay"), (SundryUse.Label, pairs, "one for each pair to lay"),
+        }.Where(wanted => wanted.Item2 > 0))
         {
             var sundry = Sundry(use);
             rows.Add(Pieces(sundry.Name, why, count, 0, sundry.SoldBy, sundry.Price?.Units));
         }
 
-        foreach (var fuse in town.Supplies.GroupBy(s => s.Fuse ?? UsualFuse))
+        // A pack that stands without a fuse still wants one.
+        foreach (var fuse in town.Supplies.Where(s => s.Fuse is null || !standing.Pack(s)).GroupBy(s => s.Fuse ?? UsualFuse))
         {
             var part = Catalogue.FindFuse(town, fuse.Key)!;
-            rows.Add(Pieces(part.Name, "one at each pack", fuse.Count(), 0, 1, part.Price?.Units));
+            rows.Add(Pieces(part.Name, "one at each pack that has none", fuse.Count(), 0, 1, part.Price?.Units));
         }
     }
 
