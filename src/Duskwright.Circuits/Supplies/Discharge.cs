@@ -8,12 +8,12 @@ namespace Duskwright.Circuits.Supplies;
 /// <remarks>
 /// Between two steps the wells move by their closed form under the mean current, which is carried on straight from the step before
 /// (Adams and Bashforth's second order; Hairer, Nørsett and Wanner, Solving Ordinary Differential Equations I, section III.1). At the
-/// end of a day's show there are two steps of the same time: one as the lamps go out, one as they are lit again after the rest.
+/// end of a spell of light there are two steps of the same time: one as the lamps go out, one as they are lit again after the rest.
+/// Where the run goes past dry cells, a cell that has given all it has no voltage of its own left, only its resistance: what the others
+/// drive through it turns its poles round.
 /// </remarks>
 public static class Discharge
 {
-    private const double SecondsPerDay = 86400;
-
     // The first steps are a hundredth of the usual, then each may be a quarter longer than all time before: the start is steep.
     private const double FirstStepShare = 0.01;
     private const double GrowthShare = 0.25;
@@ -38,11 +38,12 @@ public static class Discharge
         var states = packs.Select(p => p.Start).ToImmutableArray();
         var steps = ImmutableArray.CreateBuilder<DischargeStep>();
         var start = ImmutableArray<double>.Empty;
-        var (lit, dayStart) = (0.0, 0.0);
+        var (lit, spell) = (0.0, 0);
+        var spellEnd = settings.Schedule.Spells[0].LitSeconds;
         var (lastAmps, lastSeconds) = (Array.Empty<double>(), 0.0);
         while (true)
         {
-            var solution = solver.Solve(WithPacks(network, packs, sourceAt, states), start.AsSpan());
+            var solution = solver.Solve(WithPacks(network, packs, sourceAt, states, settings.PastDryCells), start.AsSpan());
             if (solution.Status != SolveStatus.Solved)
             {
                 throw new InvalidOperationException($"The circuit has no solution at {solution.FailedAt} ({solution.Status}).");
@@ -52,30 +53,29 @@ public static class Discharge
             var step = new DischargeStep(lit, solution, states);
             steps.Add(step);
             if (lit >= settings.MostLitSeconds || settings.Stop?.Invoke(step) == true
-                || packs.Where((p, i) => p.Law.Cell.AvailableLeft(states[i]) < DryShare).Any())
+                || (!settings.PastDryCells && packs.Where((p, i) => p.Law.Cell.AvailableLeft(states[i]) < DryShare).Any()))
             {
                 return new DischargeRun(steps.ToImmutable());
             }
 
-            var dayEnd = dayStart + settings.LitSecondsPerDay;
-            if (lit >= dayEnd)
+            if (lit >= spellEnd)
             {
-                dayStart = dayEnd;
-                if (settings.LitSecondsPerDay < SecondsPerDay)
+                var restSeconds = settings.Schedule.Spells[spell].RestSeconds;
+                spell = (spell + 1) % settings.Schedule.Spells.Length;
+                spellEnd += settings.Schedule.Spells[spell].LitSeconds;
+                if (restSeconds > 0)
                 {
-                    states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, 0, SecondsPerDay - settings.LitSecondsPerDay))];
+                    states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, 0, restSeconds))];
                     lastSeconds = 0;
                     continue;
                 }
-
-                dayEnd += settings.LitSecondsPerDay;
             }
 
             var cellAmps = packs.Select((p, i) => solution.ElementAmps[sourceAt[i]] / p.Law.Parallel).ToArray();
-            var until = Math.Min(Math.Min(settings.MostLitSeconds, dayEnd), lit + StepSeconds(packs, cellAmps, settings.StepShare, lit));
+            var until = Math.Min(Math.Min(settings.MostLitSeconds, spellEnd), lit + StepSeconds(packs, cellAmps, settings.StepShare, lit));
             var seconds = until - lit;
 
-            // After a very short step, which a day's end can leave, the change of current is mostly rounding.
+            // After a very short step, which a spell's end can leave, the change of current is mostly rounding.
             var ahead = lastSeconds > 0 ? Math.Min(1, seconds / (2 * lastSeconds)) : 0;
             states = [.. states.Select((s, i) => packs[i].Law.Cell.Advance(s, ahead > 0 ? cellAmps[i] + (ahead * (cellAmps[i] - lastAmps[i])) : cellAmps[i], seconds))];
             (lastAmps, lastSeconds) = (cellAmps, seconds);
@@ -108,13 +108,15 @@ public static class Discharge
         return seconds;
     }
 
-    private static Network WithPacks(Network network, ImmutableArray<PackOnNetwork> packs, int[] sourceAt, ImmutableArray<CellState> states)
+    private static Network WithPacks(
+        Network network, ImmutableArray<PackOnNetwork> packs, int[] sourceAt, ImmutableArray<CellState> states, bool pastDry)
     {
         var elements = network.Elements.ToBuilder();
         for (var i = 0; i < packs.Length; i++)
         {
             var source = (SourceElement)elements[sourceAt[i]];
-            elements[sourceAt[i]] = source with { OpenVolts = packs[i].Law.OpenVolts(states[i]), Ohms = packs[i].Law.Ohms(states[i]) };
+            var ownShare = pastDry ? Math.Min(1, packs[i].Law.Cell.AvailableLeft(states[i]) / DryShare) : 1;
+            elements[sourceAt[i]] = source with { OpenVolts = ownShare * packs[i].Law.OpenVolts(states[i]), Ohms = packs[i].Law.Ohms(states[i]) };
         }
 
         return new Network(network.NodeCount, elements.MoveToImmutable());

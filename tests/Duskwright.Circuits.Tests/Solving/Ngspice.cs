@@ -5,7 +5,7 @@ using System.Text;
 
 namespace Duskwright.Circuits.Tests.Solving;
 
-/// <summary>The operating point of a net list by the shared library of ngspice, an independent circuit simulator. One call at a time.</summary>
+/// <summary>The operating point of a net list, or where a transient analysis ends, by the shared library of ngspice, an independent circuit simulator. One call at a time.</summary>
 internal static unsafe class Ngspice
 {
     private const string Library = "libngspice.so.0";
@@ -16,14 +16,15 @@ internal static unsafe class Ngspice
     /// <summary>Voltages of the nodes named, V.</summary>
     /// <param name="lines">The net list without title and end; node 0 is the reference.</param>
     /// <param name="nodes">Names of nodes, in small letters.</param>
-    internal static IReadOnlyDictionary<string, double> Volts(IEnumerable<string> lines, IEnumerable<string> nodes)
+    /// <param name="analysis">The command of the analysis; of a transient the last voltages are read.</param>
+    internal static IReadOnlyDictionary<string, double> Volts(IEnumerable<string> lines, IEnumerable<string> nodes, string analysis = "op")
     {
         lock (Gate)
         {
             Start();
             Said.Clear();
             Load(["town", .. lines, ".end"]);
-            Run("op");
+            Run(analysis);
             var volts = nodes.ToDictionary(n => n, n => n == "0" ? 0 : Read(n), StringComparer.Ordinal);
             Run("destroy all");
             Run("remcirc");

@@ -23,6 +23,9 @@ internal static class UsualCells
             part.GetProperty("curve").EnumerateArray()
                 .Select(p => new CellCurvePoint(p.GetProperty("left").GetDouble(), p.GetProperty("open_v").GetDouble(), p.GetProperty("inside_ohm").GetDouble()))
                 .ToImmutableArray(),
-            Number("end_voltage_v"));
+            Number("end_voltage_v"))
+        {
+            Rechargeable = part.GetProperty("kind").GetString() == "nickel_metal_hydride",
+        };
     }
 }
