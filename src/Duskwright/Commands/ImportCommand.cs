@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Duskwright.Plan.Lists;
 using Duskwright.Proposals;
-using Duskwright.Store;
+using Duskwright.Store.Exchange;
 
 namespace Duskwright.Commands;
 
@@ -38,7 +38,7 @@ internal static class ImportCommand
         }
 
         var named = town with { Name = Path.GetFileNameWithoutExtension(path) };
-        var written = TownFile.Create(path, StartingPlan.Of(named));
+        var written = ExchangeFile.Create(path, StartingPlan.Of(named));
         if (written.File is null)
         {
             ReadTown.Complain(path, written.Problems);

@@ -10,13 +10,13 @@ internal static class ReadTown
 {
     internal static Town? From(string path)
     {
-        var opened = TownFile.Open(path);
-        if (opened.File is null)
+        var read = TownFile.Read(path);
+        if (read.Town is null)
         {
-            Complain(path, opened.Problems);
+            Complain(path, read.Problems);
         }
 
-        return opened.File?.Town;
+        return read.Town;
     }
 
     internal static void Complain(string path, ItemList<Problem> problems)

@@ -3,7 +3,7 @@ using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Proposals;
-using Duskwright.Store;
+using Duskwright.Store.Exchange;
 using Duskwright.Study;
 
 namespace Duskwright.Towns;
@@ -14,7 +14,7 @@ public sealed class OpenTown
     private readonly Lock _gate = new();
     private readonly Stack<(Town Before, string Label)> _undo = new();
     private readonly Stack<(Town After, string Label)> _redo = new();
-    private TownFile? _file;
+    private ExchangeFile? _file;
     private Lazy<RouteProposal> _routes;
 
     /// <summary>Opens a town that has no file yet.</summary>
@@ -24,7 +24,7 @@ public sealed class OpenTown
     {
     }
 
-    private OpenTown(Town town, TownFile? file)
+    private OpenTown(Town town, ExchangeFile? file)
     {
         _file = file;
         Study = TownStudy.Of(town);
@@ -63,7 +63,7 @@ public sealed class OpenTown
     /// <returns>The open town, or every problem found.</returns>
     public static (OpenTown? Town, ItemList<Problem> Problems) FromFile(string? path)
     {
-        var result = TownFile.Open(path ?? Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"));
+        var result = ExchangeFile.Open(path ?? Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"));
         return result.File is { } file ? (new OpenTown(file.Town, path is null ? null : file), []) : (null, result.Problems);
     }
 
@@ -145,12 +145,12 @@ public sealed class OpenTown
     /// <returns>What kept it from being saved.</returns>
     public ItemList<Problem> Save(string? name)
     {
-        TownFileResult result;
+        ExchangeFileResult result;
         lock (_gate)
         {
             result = name is null && _file is { } file
                 ? file.Save(Town)
-                : TownFile.Create($"{Slug.Of(name ?? Town.Name)}.json", Town);
+                : ExchangeFile.Create($"{Slug.Of(name ?? Town.Name)}.json", Town);
             _file = result.File ?? _file;
         }
 

@@ -1,0 +1,205 @@
+using System.Globalization;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Format;
+using Duskwright.Store.History;
+using Duskwright.Store.Schema;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace Duskwright.Store.Opening;
+
+/// <summary>How a working file is made, opened and looked at. A file with a problem is left as it is, to the byte.</summary>
+internal static class WorkingFileOpening
+{
+    internal static WorkingFileResult Create(string path, Town town, string label, TimeProvider clock)
+    {
+        if (File.Exists(path))
+        {
+            return Refused(Refusal.AlreadyThere(path));
+        }
+
+        // Made whole beside its place and then moved there, so that no half-made file ever stands under the name.
+        var aside = $"{path}.{Guid.NewGuid():N}.part";
+        try
+        {
+            using (var connection = Connections.ToMake(aside))
+            using (var transaction = connection.BeginTransaction())
+            {
+                connection.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {FileHead.ApplicationId}"));
+                SchemaSteps.Run(connection, clock, SchemaSteps.Newest);
+                var pieces = Entities.Of(town);
+                var changes = EntityChange.Between(new Dictionary<string, string>(), pieces);
+                HistoryTable.MoveHead(connection, HistoryTable.Add(connection, null, label, clock.GetUtcNow(), Entities.Mark(pieces), changes).Id, changes);
+                transaction.Commit();
+            }
+
+            File.Move(aside, path, overwrite: false);
+        }
+        catch (SqliteException failed)
+        {
+            return Refused(Refusal.From(path, failed));
+        }
+        catch (Exception taken) when (taken is IOException or UnauthorizedAccessException)
+        {
+            return Refused(File.Exists(path) ? Refusal.AlreadyThere(path) : Refusal.NotWritable(path, taken.Message));
+        }
+        finally
+        {
+            if (File.Exists(aside))
+            {
+                File.Delete(aside);
+            }
+        }
+
+        return Open(path, clock);
+    }
+
+    internal static WorkingFileResult Open(string path, TimeProvider clock)
+    {
+        WriterLock? right = null;
+        SqliteConnection? connection = null;
+        try
+        {
+            if (Head(path) is { } unfit)
+            {
+                return Refused(unfit);
+            }
+
+            right = WriterLock.TryTake(path);
+            if (right is null)
+            {
+                return Refused(Refusal.OpenElsewhere(path));
+            }
+
+            using (var looking = Connections.ToLook(path, writerElsewhere: false))
+            {
+                var (town, problems) = SoundTown(path, looking);
+                if (town is null)
+                {
+                    return new WorkingFileResult(null, problems);
+                }
+
+                if (SchemaSteps.Ran(looking) < SchemaSteps.Newest)
+                {
+                    CopyAside(path, looking);
+                }
+            }
+
+            connection = Connections.ToChange(path);
+            using (var transaction = connection.BeginTransaction())
+            {
+                // Runs also where no step is new: the first commit puts the folder's entry for the file on the disk.
+                SchemaSteps.Run(connection, clock, SchemaSteps.Newest);
+                transaction.Commit();
+            }
+
+            var file = new WorkingFile(path, connection, right, clock);
+            (connection, right) = (null, null);
+            return new WorkingFileResult(file, []);
+        }
+        catch (SqliteException failed)
+        {
+            return Refused(Refusal.From(path, failed));
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            return Refused(Refusal.NotWritable(path, refused.Message));
+        }
+        finally
+        {
+            connection?.Dispose();
+            right?.Dispose();
+        }
+    }
+
+    internal static TownReadResult Read(string path)
+    {
+        if (Head(path) is { } unfit)
+        {
+            return new TownReadResult(null, [unfit]);
+        }
+
+        try
+        {
+            using var right = TryToKeepOut(path, out var writerElsewhere);
+            using var looking = Connections.ToLook(path, writerElsewhere);
+            return SoundTown(path, looking);
+        }
+        catch (SqliteException failed)
+        {
+            return new TownReadResult(null, [failed.SqliteErrorCode is raw.SQLITE_CANTOPEN ? Refusal.NotReadable(path, failed) : Refusal.From(path, failed)]);
+        }
+    }
+
+    private static Problem? Head(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? FileHead.Check(path) : Refusal.NoFile(path);
+        }
+        catch (Exception kept) when (kept is IOException or UnauthorizedAccessException)
+        {
+            return Refusal.NotReadable(path, kept);
+        }
+    }
+
+    // Where nothing may be written nobody writes, and there is nothing to keep out.
+    private static WriterLock? TryToKeepOut(string path, out bool writerElsewhere)
+    {
+        writerElsewhere = false;
+        try
+        {
+            // Looking leaves nothing behind: without its lock file nobody has ever been at work here.
+            if (!File.Exists($"{path}-lock"))
+            {
+                return null;
+            }
+
+            var right = WriterLock.TryTake(path);
+            writerElsewhere = right is null;
+            return right;
+        }
+        catch (Exception readOnly) when (readOnly is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static TownReadResult SoundTown(string path, SqliteConnection looking)
+    {
+        using var moment = looking.BeginTransaction(deferred: true);
+        try
+        {
+            if (SchemaSteps.Ran(looking) is var ran && ran > SchemaSteps.Newest)
+            {
+                return new TownReadResult(null, [Refusal.Newer(path, ran, SchemaSteps.Newest)]);
+            }
+
+            var pieces = HistoryTable.Pieces(looking);
+            return looking.All("PRAGMA quick_check(1)", r => r.GetString(0)) is ["ok"] && HistoryTable.HeadMark(looking).AsSpan().SequenceEqual(Entities.Mark(pieces))
+                ? Entities.Town(pieces)
+                : new TownReadResult(null, [Refusal.Damaged(path)]);
+        }
+        catch (SqliteException missing) when (missing.SqliteErrorCode == raw.SQLITE_ERROR)
+        {
+            // A table that every file has is not there.
+            return new TownReadResult(null, [Refusal.Damaged(path)]);
+        }
+    }
+
+    private static void CopyAside(string path, SqliteConnection looking)
+    {
+        var stem = string.Create(CultureInfo.InvariantCulture, $"{path}.before-step-{SchemaSteps.Ran(looking) + 1}");
+        var aside = stem;
+        for (var number = 2; File.Exists(aside); number++)
+        {
+            aside = string.Create(CultureInfo.InvariantCulture, $"{stem}-{number}");
+        }
+
+        using var copy = Connections.ToMake(aside);
+        looking.BackupDatabase(copy);
+    }
+
+    private static WorkingFileResult Refused(Problem problem) => new(null, [problem]);
+}
