@@ -24,6 +24,7 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<Finding>> _findings;
     private readonly Lazy<ItemList<SwitchRow>> _switches;
     private readonly Lazy<ItemList<PartsRow>> _parts;
+    private readonly Lazy<ItemList<SceneResult>> _scenes;
 
     private TownStudy(Town town, Memo memo)
     {
@@ -36,6 +37,7 @@ public sealed class TownStudy
         _findings = new(() => FindingRules.Of(this, _memo));
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
         _parts = new(() => PartsRows.Of(_resolved.Value));
+        _scenes = new(() => SceneResults.Of(_resolved.Value, _memo));
     }
 
     /// <summary>The town.</summary>
@@ -49,6 +51,9 @@ public sealed class TownStudy
 
     /// <summary>Every supply in the order of the document.</summary>
     public ItemList<PackResult> Packs => _packs.Value;
+
+    /// <summary>Every scene in the order of the document, each solved with its own switches on.</summary>
+    public ItemList<SceneResult> Scenes => _scenes.Value;
 
     /// <summary>What is worth saying, the most serious first.</summary>
     public ItemList<Finding> Findings => _findings.Value;

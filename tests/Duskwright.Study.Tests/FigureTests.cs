@@ -31,6 +31,7 @@ public class FigureTests
             .Concat(study.Lamps.SelectMany(l => new[] { l.Resistor, l.ResistorPower, l.Current, l.Volts, l.PaneLuminance, l.ReadsAsLitTo }.OfType<Figure>()))
             .Concat(study.Packs.SelectMany(p => new[] { p.Load, p.Volts, p.HoursToDim, p.HoursToSpoiled, p.ShortCircuit?.Current, p.ShortCircuit?.WireTemperature }.OfType<Figure>()))
             .Concat(study.Buildings.SelectMany(b => new[] { b.Current, b.PairLength, b.PairDrop }.OfType<Figure>()))
+            .Concat(study.Scenes.SelectMany(s => s.Packs).SelectMany(p => new[] { p.Load, p.HoursToDim, p.HoursToSpoiled, p.Worst?.Lightness }.OfType<Figure>()))
             .Concat(study.PartsList.Select(p => p.Cost).OfType<Figure>())
             .Append(study.PartsCost);
 }

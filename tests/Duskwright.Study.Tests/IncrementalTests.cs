@@ -12,11 +12,11 @@ public class IncrementalTests
             edits =>
             {
                 var study = TownStudy.Of(Demo.Saltmarrow);
-                _ = study.Findings;
+                _ = (study.Findings, study.Scenes);
                 foreach (var (building, kind, number) in edits)
                 {
                     study = study.After(Edited(study.Town, building, kind, number));
-                    _ = study.Findings;
+                    _ = (study.Findings, study.Scenes);
                 }
 
                 Assert.Equal(Everything(TownStudy.Of(study.Town)), Everything(study));
@@ -44,6 +44,7 @@ public class IncrementalTests
         .. study.Lamps.Select(l => $"{l.Building} {l.Name} {l.Current?.Value:R} {l.Current?.Low:R} {l.Current?.High:R} {l.Evenness:R} {l.PaneLuminance?.Value:R} {string.Join(' ', l.LightShares)}"),
         .. study.Packs.Select(p => $"{p.Supply.Id} {p.Load?.Value:R} {p.HoursToDim?.Value:R} {p.HoursToDim?.Low:R} {p.Carrying?.DimByEnd.Value} {p.ShortCircuit?.WireTemperature.Value:R}"),
         .. study.SwitchList.Select(s => $"{s.Id} {s.Current?.Value:R}"),
+        .. study.Scenes.SelectMany(s => s.Packs.Select(p => $"{s.Scene.Name} {p.Supply} {p.Load.Value:R} {p.HoursToDim?.Value:R} {p.Worst?.Lightness.Value:R}")),
         .. study.CutList.Select(c => $"{c.Label} {c.Length.Value:R}"),
         .. study.PartsList.Select(p => $"{p.Part} {p.Needed} {p.Packs} {p.Cost?.Value:R}"),
     ]);

@@ -10,4 +10,5 @@ namespace Duskwright.Study.Lists;
 /// <param name="Buildings">The names of the buildings it lights.</param>
 /// <param name="Lamps">How many lamps.</param>
 /// <param name="Current">What a meter should read at the switch with this switch alone on, A.</param>
-public sealed record SwitchRow(string Id, string? Name, string? Supply, ItemList<string> Buildings, int Lamps, Figure? Current);
+/// <param name="Scenes">The names of the scenes it is on in.</param>
+public sealed record SwitchRow(string Id, string? Name, string? Supply, ItemList<string> Buildings, int Lamps, Figure? Current, ItemList<string> Scenes);

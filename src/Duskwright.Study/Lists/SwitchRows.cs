@@ -22,7 +22,8 @@ internal static class SwitchRows
                 buildings.Sum(b => b.Lamps.Count(l => l.SwitchGroup == group.Id)),
                 alone[1].TryGetValue(group.Id, out var lamps)
                     ? Figure.From(Laws.Sum, $"switch {group.Id} alone", "A", [.. lamps]).Between(alone[0][group.Id].Sum(f => f.Value), alone[2][group.Id].Sum(f => f.Value))
-                    : null);
+                    : null,
+                resolved.Town.Scenes.Where(s => s.On.Contains(group.Id)).Select(s => s.Name).ToItemList());
         }).ToItemList();
     }
 

@@ -1,3 +1,4 @@
+using Duskwright.Study.Figures;
 using Duskwright.Study.Wiring;
 
 namespace Duskwright.Study.Operation;
@@ -41,4 +42,16 @@ internal sealed record LampPlace(CircuitRun Low, CircuitRun Run, CircuitRun High
 internal sealed record PackPlace(CircuitRun Low, CircuitRun Run, CircuitRun High, int Index)
 {
     internal double Amps(CircuitRun run) => run.Fresh.ElementAmps[run.Circuit.Packs[Index].Source];
+
+    /// <summary>The hour at which its worst lamp falls to a share of its own light, with its range; none where it never does.</summary>
+    internal Figure? HoursTo(double share, string name)
+    {
+        if (FadeFigures.HoursTo(Run.Fades[Index].Fade, share, name) is not { } hours)
+        {
+            return null;
+        }
+
+        double At(CircuitRun run) => FadeFigures.HoursTo(run.Fades[Index].Fade, share, name)?.Value ?? hours.Value;
+        return hours.Between(At(Low), At(High));
+    }
 }

@@ -41,8 +41,8 @@ internal static class PackResults
             Load = load,
             Volts = Volts(place, part, load),
             Fade = fade,
-            HoursToDim = Hours(place, fade, town.Show.DimShare, "hours to half light"),
-            HoursToSpoiled = Hours(place, fade, town.Show.SpoiledShare, "hours to a third, spoiled"),
+            HoursToDim = place.HoursTo(town.Show.DimShare, "hours to half light"),
+            HoursToSpoiled = place.HoursTo(town.Show.SpoiledShare, "hours to a third, spoiled"),
             Carrying = memo.Get(CarryingOf(town, supply, part, fed), q => q.Answer()),
             ShortCircuit = memo.Get(ShortOf(town, supply, part, fed, place), q => q.Answer()),
         };
@@ -72,17 +72,6 @@ internal static class PackResults
                 Figure.Given("open volts", source.OpenVolts, "V", part.Source, part.Certainty),
                 load,
                 Figure.Given("resistance of cells and holder", source.Ohms, "Ω", part.Source, part.Certainty));
-    }
-
-    private static Figure? Hours(PackPlace place, Fade fade, double share, string name)
-    {
-        if (FadeFigures.HoursTo(fade, share, name) is not { } hours)
-        {
-            return null;
-        }
-
-        double At(CircuitRun run) => FadeFigures.HoursTo(run.Fades[place.Index].Fade, share, name)?.Value ?? hours.Value;
-        return hours.Between(At(place.Low), At(place.High));
     }
 
     private static CarryingQuery CarryingOf(Town town, Supply supply, SupplyPart part, List<(ResolvedBuilding Building, ResolvedLamp Lamp)> fed)

@@ -20,7 +20,8 @@ internal static class PackLaws
             part.AvailableShare!.Value,
             part.FollowRatePerHour!.Value / SecondsPerHour,
             [.. part.Curve.Select(p => new CellCurvePoint(p.Left, p.Open.Volts, p.Inside.Ohms))],
-            part.EndVoltage?.Volts ?? 0) { Rechargeable = part.Kind == SupplyKind.NickelMetalHydride },
+            part.EndVoltage?.Volts ?? 0)
+        { Rechargeable = part.Kind == SupplyKind.NickelMetalHydride },
         series,
         parallel,
         extraOhms);

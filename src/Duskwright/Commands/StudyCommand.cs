@@ -72,6 +72,7 @@ internal static class StudyCommand
             Lamps = b.Lamps.Select(l => new { l.Name, l.Room, Part = l.Part.Id, l.PartUnknown, l.SwitchGroup, l.Resistor, l.ResistorPower, l.Current, l.Volts, l.PaneLuminance, l.ReadsAsLitTo }),
             b.Tests,
         }),
+        Scenes = study.Scenes.Select(s => new { s.Scene.Name, s.Lamps, s.Buildings, s.Packs, s.Unfed }),
         Findings = study.Findings.Select(f => new { f.Rule, f.Severity, f.Subject, f.Text, f.Figures, f.Remedy }),
         study.LoadList,
         study.SwitchList,
