@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Duskwright.Light.Lamps;
 
 namespace Duskwright.Light.Panes;
 

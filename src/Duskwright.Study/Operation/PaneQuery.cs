@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Duskwright.Light.Lamps;
 using Duskwright.Light.Panes;
 using Duskwright.Light.Surfaces;
 using Duskwright.Plan;

@@ -1,3 +1,4 @@
+using Duskwright.Light.Lamps;
 using Duskwright.Light.Panes;
 
 namespace Duskwright.Light.Tests.Panes;

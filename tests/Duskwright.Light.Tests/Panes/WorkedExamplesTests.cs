@@ -1,3 +1,4 @@
+using Duskwright.Light.Lamps;
 using Duskwright.Light.Panes;
 using Duskwright.Light.Perception;
 

@@ -1,6 +1,6 @@
-using Duskwright.Light.Panes;
+using Duskwright.Light.Lamps;
 
-namespace Duskwright.Light.Tests.Panes;
+namespace Duskwright.Light.Tests.Lamps;
 
 public class LampLobeTests
 {
