@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 
 namespace Duskwright.Commands;
 
@@ -19,10 +20,16 @@ internal static class CommandLine
             SchemaCommand.Create(),
             ServeCommand.Create(),
         };
+        foreach (var help in root.Options.OfType<HelpOption>())
+        {
+            help.Action = new TeachingHelp((HelpAction)help.Action!);
+        }
+
         root.SetAction((_, cancel) => ServeCommand.ServeAsync(null, null, cancel));
 
         var parsed = root.Parse(args);
         var code = await parsed.InvokeAsync();
-        return parsed.Errors.Count > 0 ? ExitCode.BadInput : code;
+        // Who asks for help has not said all the rest yet.
+        return parsed.Errors.Count > 0 && parsed.Action is not TeachingHelp ? ExitCode.BadInput : code;
     }
 }

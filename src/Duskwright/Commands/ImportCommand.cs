@@ -12,12 +12,22 @@ internal static class ImportCommand
     {
         var list = new Argument<string>("LIST") { Description = "lines of house, number of LEDs, distance to the bank; with or without headings, mm, cm, m or inches" };
         var town = Shared.Out("the town to write");
-        var command = new Command("import", "Make a town from a list of houses, saying what was assumed.") { list, town };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(list), parsed.GetRequiredValue(town)));
+        var json = Shared.Json();
+        var command = new Verb(
+            "import",
+            "Make a town from a list of houses, saying what was assumed.",
+            "One house a line is enough: name, LEDs, distance to the bank, as in \"Chandlery, 4, 47 cm\" or \"Lookout, 1, don't know\". "
+            + "With headings on top the columns may be any of house, LEDs, distance, storeys, width, depth, windows, colour, resistor, group, state and note, in any order.",
+            "import examples/ten-lines.csv --out street.json",
+            "study street.json")
+        {
+            list, town, json,
+        };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(list), parsed.GetRequiredValue(town), parsed.GetValue(json)));
         return command;
     }
 
-    private static int Run(string list, string path)
+    private static int Run(string list, string path, bool json)
     {
         string text;
         try
@@ -38,14 +48,21 @@ internal static class ImportCommand
         }
 
         var named = town with { Name = Path.GetFileNameWithoutExtension(path) };
-        var written = ExchangeFile.Create(path, StartingPlan.Of(named));
-        if (written.File is null)
+        ExchangeFileResult? written = null;
+        LongWork.Run(("Sharing the houses over packs", () => named = StartingPlan.Of(named)), ("Writing the town", () => written = ExchangeFile.Create(path, named)));
+        if (written!.File is null)
         {
             ReadTown.Complain(path, written.Problems);
             return ExitCode.BadInput;
         }
 
-        Console.Out.WriteLine($"{path}: {town.Buildings.Count} buildings, {written.File.Town.Supplies.Count} packs.");
+        if (json)
+        {
+            ResultJson.Print(new { Town = path, Buildings = named.Buildings.Count, Lamps = named.Buildings.Sum(b => b.Leds ?? b.DescribedLamps().Count()), Packs = named.Supplies.Count, read.Assumptions });
+            return ExitCode.Fine;
+        }
+
+        Console.Out.WriteLine($"{path}: {town.Buildings.Count} buildings, {named.Supplies.Count} packs.");
         foreach (var assumption in read.Assumptions)
         {
             Console.Out.WriteLine($"Assumed: {assumption}");

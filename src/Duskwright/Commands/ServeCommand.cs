@@ -10,7 +10,15 @@ internal static class ServeCommand
     {
         var town = new Argument<string?>("TOWN") { Description = "the town to open; the demo town where none is named", Arity = ArgumentArity.ZeroOrOne };
         var port = new Option<int?>("--port") { Description = "the port on this machine; 5187 where none is named, a free one where it is taken" };
-        var command = new Command("serve", "Open the app in a browser on this machine.") { town, port };
+        var command = new Verb(
+            "serve",
+            "Open the app in a browser on this machine.",
+            "The app answers to this machine alone. Without a town it opens the demo town Saltmarrow, which is never written to.",
+            "serve",
+            "serve examples/tavern.json --port 6001")
+        {
+            town, port,
+        };
         command.SetAction((parsed, cancel) => ServeAsync(parsed.GetValue(town), parsed.GetValue(port), cancel));
         return command;
     }

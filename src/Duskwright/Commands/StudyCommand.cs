@@ -16,7 +16,15 @@ internal static class StudyCommand
     internal static Command Create()
     {
         var (town, json) = (Shared.TownPath(), Shared.Json());
-        var command = new Command("study", "Compute a town: packs, hours, currents, findings.") { town, json };
+        var command = new Verb(
+            "study",
+            "Compute a town: packs, hours, currents, findings.",
+            "What spoils the show comes first, each with its number and what would help. --json gives every number with its formula, inputs and source.",
+            "study examples/saltmarrow.json",
+            "study examples/tavern.json --json")
+        {
+            town, json,
+        };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(town), parsed.GetValue(json)));
         return command;
     }
@@ -29,6 +37,7 @@ internal static class StudyCommand
         }
 
         var study = TownStudy.Of(town);
+        LongWork.Run(("Running the packs down", () => _ = study.Packs), ("Looking for what spoils the show", () => _ = study.Findings), ("Solving every scene", () => _ = study.Scenes));
         if (json)
         {
             PrintJson(study);

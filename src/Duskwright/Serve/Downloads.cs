@@ -1,8 +1,7 @@
-using System.Globalization;
 using System.Text;
+using Duskwright.Book.Lists;
 using Duskwright.Book.Sheets;
 using Duskwright.Plan.Format;
-using Duskwright.Study.Figures;
 using Duskwright.Towns;
 
 namespace Duskwright.Serve;
@@ -18,9 +17,17 @@ public static class Downloads
         routes.MapGet("/take/{paper}.pdf", (string paper, OpenTown open) => Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size)
             ? Results.File(Pdf(open, size), "application/pdf", $"{open.FileStem}-bench-book.pdf")
             : Results.NotFound());
-        routes.MapGet("/take/{list}.csv", (string list, OpenTown open) => Table(list, open) is { } rows
-            ? Results.File(Encoding.UTF8.GetBytes(Csv(rows)), "text/csv", $"{open.FileStem}-{list}.csv")
+        routes.MapGet("/take/lists.xlsx", (OpenTown open) => Results.File(Workbook(open), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", $"{open.FileStem}-{XlsxFile.FileName}"));
+        routes.MapGet("/take/{list}.csv", (string list, OpenTown open) => TownLists.Of(open.Study).FirstOrDefault(l => l.Id == list) is { } found
+            ? Results.File(CsvFile.Of(found), "text/csv", $"{open.FileStem}-{found.FileName}")
             : Results.NotFound());
+    }
+
+    private static byte[] Workbook(OpenTown open)
+    {
+        using var stream = new MemoryStream();
+        XlsxFile.Write(TownLists.Of(open.Study), stream);
+        return stream.ToArray();
     }
 
     private static byte[] Pdf(OpenTown open, PaperSize paper)
@@ -29,30 +36,4 @@ public static class Downloads
         BenchBook.WritePdf(open.Study, new BookOptions(paper, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)), stream);
         return stream.ToArray();
     }
-
-    private static IEnumerable<string[]>? Table(string list, OpenTown open) => list switch
-    {
-        "cut" => open.Study.CutList.Select(r => new[] { r.Label, r.For, r.Wire, Number(r.Conductors), Number(Math.Ceiling(r.Length.Value * 1000)), r.Laid ? "laid" : "" })
-            .Prepend(["label", "for", "wire", "conductors", "length mm", "laid"]),
-        "load" => open.Study.LoadList.Select(r => new[] { r.Code, r.Building, Number(r.Lamps), r.Kinds, r.SwitchGroup ?? "", r.Supply ?? "", Milliamperes(r.Current) })
-            .Prepend(["code", "building", "lamps", "kinds", "switch", "pack", "current mA"]),
-        "switch" => open.Study.SwitchList.Select(r => new[] { r.Id, r.Name ?? "", r.Supply ?? "", Number(r.Lamps), Milliamperes(r.Current), string.Join(", ", r.Buildings) })
-            .Prepend(["switch", "name", "pack", "lamps", "current mA", "buildings"]),
-        "parts" => open.Study.PartsList.Select(r => new[] { r.Part, r.Use, Number(r.Needed), Number(r.Spares), Number(r.Packs), r.PackWords, Number(r.Cost?.Value) })
-            .Prepend(["part", "use", "needed", "spares", "packs to buy", "pack", "cost"]),
-        _ => null,
-    };
-
-    private static string Csv(IEnumerable<string[]> rows) => string.Concat(rows.Select(r => string.Join(',', r.Select(Quoted)) + "\r\n"));
-
-    // A cell that begins like a formula would be run by a spreadsheet; the apostrophe keeps it text.
-    private static string Quoted(string cell)
-    {
-        var safe = cell.Length > 0 && "=+-@".Contains(cell[0], StringComparison.Ordinal) ? $"'{cell}" : cell;
-        return safe.IndexOfAny([',', '"', '\n', '\r']) < 0 ? safe : $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
-    }
-
-    private static string Milliamperes(Figure? current) => Number(current?.Value * 1000);
-
-    private static string Number(double? value) => value?.ToString("0.##", CultureInfo.InvariantCulture) ?? "";
 }

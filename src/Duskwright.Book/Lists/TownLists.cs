@@ -1,0 +1,79 @@
+using Duskwright.Plan;
+using Duskwright.Study;
+
+namespace Duskwright.Book.Lists;
+
+/// <summary>Every list of a town, described once for the screen, CSV and XLSX.</summary>
+public static class TownLists
+{
+    /// <summary>The lists of a town.</summary>
+    /// <param name="study">The town's results.</param>
+    /// <returns>The lists in the order a maker needs them; scenes only where the town has some.</returns>
+    public static ItemList<TownList> Of(TownStudy study) =>
+    [
+        Labels(study),
+        Cuts(study),
+        Switches(study),
+        .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
+        Loads(study),
+        Tests(study),
+        Parts(study),
+    ];
+
+    private static TownList Labels(TownStudy study) => new(
+        "label",
+        "Label list",
+        ["Label", "Place on the strip", "House", "Carries"],
+        Rows(study.Labels, l => [ListCell.Of(l.Code), ListCell.Of(l.Terminal), ListCell.Of(l.Name), ListCell.Of(l.Detail)]));
+
+    // A lead is cut a shade long and never short: whole millimetres, rounded up.
+    private static TownList Cuts(TownStudy study) => new(
+        "cut",
+        "Cut list",
+        ["Label", "For", "Wire", "Conductors", "Length of each, mm", "Laid already"],
+        Rows(study.CutList, c => [ListCell.Of(c.Label), ListCell.Of(c.For), ListCell.Of(c.Wire), ListCell.Of(c.Conductors), ListCell.Of(Math.Ceiling((c.Length.Value * 1000) - 1e-9)), ListCell.Of(c.Laid ? "yes" : "")]));
+
+    private static TownList Switches(TownStudy study) => new(
+        "switch",
+        "Switch list",
+        ["Switch", "Name", "Pack", "LEDs", "Takes alone", "Sound between", "Lights", "On in"],
+        Rows(study.SwitchList, s =>
+        [
+            ListCell.Of(s.Id), ListCell.Of(s.Name), ListCell.Of(s.Supply), ListCell.Of(s.Lamps), ListCell.Of(s.Current), ListCell.Band(s.Current),
+            ListCell.Of(string.Join(", ", s.Buildings)), ListCell.Of(string.Join(", ", s.Scenes)),
+        ]));
+
+    private static TownList Scenes(TownStudy study) => new(
+        "scene",
+        "Scene list",
+        ["Scene", "Pack", "Switches on", "LEDs", "Takes", "Sound between", "Half light after", "A third after", "Worst lamp", "Its lightness at the end"],
+        Rows(study.Scenes.SelectMany(s => s.Packs.Select(p => (s.Scene.Name, Pack: p))), s =>
+        [
+            ListCell.Of(s.Name), ListCell.Of(s.Pack.Supply), ListCell.Of(string.Join(", ", s.Pack.SwitchGroups)), ListCell.Of(s.Pack.Lamps), ListCell.Of(s.Pack.Load), ListCell.Band(s.Pack.Load),
+            s.Pack.HoursToDim is null ? ListCell.Of("never") : ListCell.Of(s.Pack.HoursToDim), s.Pack.HoursToSpoiled is null ? ListCell.Of("never") : ListCell.Of(s.Pack.HoursToSpoiled),
+            ListCell.Of(s.Pack.Worst is { } worst ? $"{worst.Lamp} of {worst.Building}" : "none fades"), ListCell.Of(s.Pack.Worst?.Lightness),
+        ]));
+
+    private static TownList Loads(TownStudy study) => new(
+        "load",
+        "Load list",
+        ["Label", "House", "LEDs", "Kinds", "Switch", "Pack", "Takes", "Sound between"],
+        Rows(study.LoadList, l => [ListCell.Of(l.Code), ListCell.Of(l.Building), ListCell.Of(l.Lamps), ListCell.Of(l.Kinds), ListCell.Of(l.SwitchGroup), ListCell.Of(l.Supply), ListCell.Of(l.Current), ListCell.Band(l.Current)]));
+
+    private static TownList Tests(TownStudy study) => new(
+        "test",
+        "Test list",
+        ["Label", "House", "When", "Do", "Should light", "Meter reads", "Sound between"],
+        Rows(study.Buildings.SelectMany(b => b.Tests.Select(t => (House: b, Test: t))), t =>
+        [
+            ListCell.Of(t.House.Code), ListCell.Of(t.House.Building.Name), ListCell.Of(t.Test.When), ListCell.Of(t.Test.Do), ListCell.Of(t.Test.ShouldLight), ListCell.Of(t.Test.Reading), ListCell.Band(t.Test.Reading),
+        ]));
+
+    private static TownList Parts(TownStudy study) => new(
+        "parts",
+        "Parts list",
+        ["Part", "For", "Needed", "To spare", "Buy", "Sold as", "Usual cost"],
+        Rows(study.PartsList, p => [ListCell.Of(p.Part), ListCell.Of(p.Use), ListCell.Of(p.Needed), ListCell.Of(p.Spares), ListCell.Of(p.Packs), ListCell.Of(p.PackWords), p.Cost is { } cost ? ListCell.Of(cost.Value) : ListCell.Of("")]));
+
+    private static ItemList<ItemList<ListCell>> Rows<T>(IEnumerable<T> rows, Func<T, ItemList<ListCell>> cells) => rows.Select(cells).ToItemList();
+}
