@@ -24,8 +24,13 @@ public sealed record FlickerLaw(LedLaw Lit, double OffAmpsAt3Volts, double OnSha
             (OnShare * lit.Siemens) + ((1 - OnShare) * darkSiemens),
             lit.Volts,
             lit.Amps,
-            OnShare * lit.Amps / Lit.RefAmps);
+            OnShare * Lit.LightAt(lit.Amps));
     }
+
+    /// <summary>The lamp held in one of its states.</summary>
+    /// <param name="lit">Lit or dark.</param>
+    /// <returns>A lamp that stays so.</returns>
+    public FlickerLaw InState(bool lit) => this with { OnShare = lit ? 1 : 0 };
 
     private (double Amps, double Siemens) LitState(double lampVolts)
     {

@@ -8,7 +8,8 @@ namespace Duskwright.Circuits.Lamps;
 /// <param name="TemperatureKelvin">Temperature of the junction, K; V_T = kT/q.</param>
 /// <remarks>
 /// Shockley's diode with series resistance, referred to one point of its curve; its "− 1" is left out, which matters only below the
-/// saturation current (under 1 pA). Light is proportional to current (Kakani and Bhandari, example 3.19).
+/// saturation current (under 1 pA). Light is proportional to current (Kakani and Bhandari, example 3.19)
+/// unless a droop is stated.
 /// </remarks>
 public sealed record LedLaw(double RefVolts, double RefAmps, double Ideality, double SeriesOhms, double TemperatureKelvin = LedLaw.RoomKelvin) : LampLaw
 {
@@ -20,6 +21,14 @@ public sealed record LedLaw(double RefVolts, double RefAmps, double Ideality, do
 
     // Where neither lamp nor lead has any resistance, a micro-ohm keeps the closed form; it moves 20 mA by 20 nV.
     private const double LeastOhms = 1e-6;
+
+    /// <summary>Change of a white LED's voltage per kelvin, V/K (Khanna, Fundamentals of Solid-State Lighting, eq. 14.1).</summary>
+    public const double WhiteVoltsPerKelvin = -0.003;
+
+    private const double ZeroCelsiusKelvin = 273.15;
+
+    /// <summary>Current at which droop has halved the light that each ampere gives, A; infinite for light in step with current.</summary>
+    public double DroopAmps { get; init; } = double.PositiveInfinity;
 
     /// <inheritdoc/>
     public override LampPoint At(double branchVolts, double resistorOhms)
@@ -37,7 +46,23 @@ public sealed record LedLaw(double RefVolts, double RefAmps, double Ideality, do
             siemens + LeakSiemens,
             branchVolts - (amps * resistorOhms),
             amps,
-            amps / RefAmps);
+            LightAt(amps));
+    }
+
+    /// <summary>Light at a current, 1 at the reference current: I/I_ref·(1 + I_ref/I_d)/(1 + I/I_d), where I_d is <see cref="DroopAmps"/>.</summary>
+    /// <param name="amps">A, zero or more.</param>
+    /// <returns>Share of the light at the reference current.</returns>
+    public double LightAt(double amps) => amps / RefAmps * (1 + (RefAmps / DroopAmps)) / (1 + (amps / DroopAmps));
+
+    /// <summary>The same lamp with its junction at another temperature.</summary>
+    /// <param name="celsius">Temperature of the junction, °C, above −273.15.</param>
+    /// <param name="voltsPerKelvin">Change of its voltage per kelvin, V/K.</param>
+    /// <returns>The lamp then.</returns>
+    public LedLaw AtCelsius(double celsius, double voltsPerKelvin = WhiteVoltsPerKelvin)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(celsius, -ZeroCelsiusKelvin);
+        var kelvin = celsius + ZeroCelsiusKelvin;
+        return this with { RefVolts = RefVolts + (voltsPerKelvin * (kelvin - TemperatureKelvin)), TemperatureKelvin = kelvin };
     }
 
     /// <summary>Voltage across the lamp at a current.</summary>
