@@ -14,7 +14,7 @@ public static class Downloads
     public static void MapDownloads(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/take/town.json", (OpenTown open) => Results.File(Encoding.UTF8.GetBytes(TownJson.Write(open.Town)), "application/json", $"{open.FileStem}.json"));
-        routes.MapGet("/take/{paper}.pdf", (string paper, OpenTown open) => Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size)
+        routes.MapGet("/take/{paper}.pdf", (string paper, OpenTown open) => Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size) && !char.IsAsciiDigit(paper[0])
             ? Results.File(Pdf(open, size), "application/pdf", $"{open.FileStem}-bench-book.pdf")
             : Results.NotFound());
         routes.MapGet("/take/lists.xlsx", (OpenTown open) => Results.File(Workbook(open), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", $"{open.FileStem}-{XlsxFile.FileName}"));

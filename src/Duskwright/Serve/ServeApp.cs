@@ -24,11 +24,21 @@ public static class ServeApp
         builder.WebHost.UseStaticWebAssets();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(town);
+
+        // A page elsewhere whose name is pointed at this machine must not reach the town.
+        builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1;[::1]";
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 
         builder.Services.AddSignalR(o => o.MaximumReceiveMessageSize = 4 * 1024 * 1024);
 
         var app = builder.Build();
+        app.Use((context, next) =>
+        {
+            context.Response.Headers.XContentTypeOptions = "nosniff";
+            context.Response.Headers["Referrer-Policy"] = "same-origin";
+            return next(context);
+        });
+        app.UseStatusCodePagesWithReExecute("/lost", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         app.UseStaticFiles(new StaticFileOptions
         {

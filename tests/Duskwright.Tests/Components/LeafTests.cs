@@ -1,0 +1,136 @@
+using System.Globalization;
+using Bunit;
+using Duskwright.Book.Lists;
+using Duskwright.Parts;
+using Duskwright.Pictures;
+using Duskwright.Study;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Findings;
+using Duskwright.Towns;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Duskwright.Tests.Components;
+
+/// <summary>The leaves of the pages, compared by what their markup means.</summary>
+public sealed class LeafTests : BunitContext
+{
+    private readonly OpenTown _open = OpenTown.FromFile(null).Town!;
+
+    public LeafTests() => Services.AddSingleton(_open);
+
+    private TownStudy Harbour => _open.Study;
+
+    [Fact]
+    public void A_number_is_a_button_that_says_what_it_is()
+    {
+        var figure = Harbour.Packs[0].Load!;
+        Render<Why>(p => p.Add(w => w.Figure, figure)).MarkupMatches(
+            $"""<span class="why"><button type="button" class="chip" aria-expanded="false" aria-label="{FigureText.Of(figure)}, {figure.Name}: why?">{FigureText.Of(figure)}</button></span>""");
+    }
+
+    [Fact]
+    public void Asked_why_a_number_shows_its_formula_its_inputs_and_its_source_and_closes_again()
+    {
+        var figure = Harbour.Packs[0].Volts!;
+        var why = Render<Why>(p => p.Add(w => w.Figure, figure));
+        why.Find("button").Click();
+        Assert.Equal(figure.Law!.Words, why.Find(".law").TextContent);
+        Assert.Equal(figure.Inputs.Select(i => i.Name), why.FindAll(".input > span:first-child").Select(e => e.TextContent));
+        Assert.Contains(figure.Source, why.Find(".source").TextContent, StringComparison.Ordinal);
+        why.Find("button").Click();
+        Assert.Empty(why.FindAll(".because"));
+    }
+
+    [Fact]
+    public void A_sentence_holds_its_numbers_where_they_belong()
+    {
+        var (load, volts) = (Harbour.Packs[0].Load!, Harbour.Packs[0].Volts!);
+        var said = Render<Said>(p => p.Add(s => s.Words, "Takes {1} at {0}, and no more.").Add(s => s.Figures, [volts, load]));
+        Assert.Equal($"Takes {FigureText.Of(load)} at {FigureText.Of(volts)}, and no more.", string.Join(' ', said.Nodes.Select(n => n.TextContent.Trim())).Replace(" ,", ",", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(Severity.Spoils, "spoil", "Spoils the show.")]
+    [InlineData(Severity.Look, "warn", "Worth a look.")]
+    public void A_note_says_how_bad_it_is_by_word_and_not_by_colour_alone(Severity severity, string mark, string word)
+    {
+        var note = Render<Note>(p => p.Add(n => n.Finding, Harbour.Findings.First(f => f.Severity == severity)));
+        Assert.Contains(mark, note.Find("article").ClassList);
+        Assert.Equal(word, note.Find(".word").TextContent);
+        Assert.Equal("true", note.Find("svg").GetAttribute("aria-hidden"));
+    }
+
+    [Fact]
+    public void The_button_of_a_note_mends_the_town_and_undo_takes_it_back()
+    {
+        var finding = Harbour.Findings.First(f => f.Rule == "no-fuse");
+        var before = _open.Town;
+        Render<Note>(p => p.Add(n => n.Finding, finding)).Find("button.do").Click();
+        Assert.DoesNotContain(Harbour.Findings, f => f.Rule == "no-fuse");
+        _open.Undo();
+        Assert.Equal(before, _open.Town);
+    }
+
+    [Fact]
+    public void The_bank_has_a_spot_for_each_pack_that_a_keyboard_reaches_and_presses()
+    {
+        string? picked = null;
+        var bank = Render<BankPicture>(p => p.Add(b => b.Study, Harbour).Add(b => b.Moment, Harbour.At(0)).Add(b => b.Selected, "2").Add(b => b.Picked, id => picked = id));
+        var spots = bank.FindAll("[role=button]");
+        Assert.Equal(Harbour.Packs.Count, spots.Count);
+        Assert.All(spots, s => Assert.Equal("0", s.GetAttribute("tabindex")));
+        Assert.Equal("true", Assert.Single(spots, s => s.GetAttribute("aria-pressed") == "true").GetAttribute("aria-pressed"));
+        spots[2].KeyDown("Enter");
+        Assert.Equal(Harbour.Packs[2].Supply.Id, picked);
+    }
+
+    [Fact]
+    public void Cells_stand_fuller_at_the_start_than_at_the_end()
+    {
+        double Charge(double hour) => Render<BankPicture>(p => p.Add(b => b.Study, Harbour).Add(b => b.Moment, Harbour.At(hour)))
+            .FindAll("rect.charge").Sum(r => double.Parse(r.GetAttribute("height")!, CultureInfo.InvariantCulture));
+        Assert.True(Charge(8) < Charge(0));
+    }
+
+    [Fact]
+    public void A_dial_is_a_slider_with_a_name_and_a_value_in_words_and_tells_what_it_is_moved_to()
+    {
+        double? told = null;
+        var dial = Render<Dial>(p => p
+            .Add(d => d.Label, "Hour of the show").Add(d => d.Value, 2.5).Add(d => d.Least, 0).Add(d => d.Most, 8).Add(d => d.Step, 0.25)
+            .Add(d => d.Ticks, [new Tick(0, "0"), new Tick(8, "8")]).Add(d => d.Words, "2:30").Add(d => d.After, "of 8 h").Add(d => d.Number, 2.5).Add(d => d.Changed, h => told = h));
+        dial.Find("input[type=range]").MarkupMatches("""<input type="range" min="0" max="8" step="0.25" value="2.5" aria-label="Hour of the show" aria-valuetext="2:30 of 8 h" />""");
+        dial.Find("input[type=range]").Input("4.75");
+        Assert.Equal(4.75, told);
+    }
+
+    [Fact]
+    public void What_is_typed_on_a_dial_and_is_no_number_moves_nothing()
+    {
+        var moved = false;
+        var dial = Render<Dial>(p => p.Add(d => d.Label, "Light").Add(d => d.Least, 0).Add(d => d.Most, 1).Add(d => d.Step, 0.1).Add(d => d.Words, "").Add(d => d.Typed, _ => moved = true));
+        dial.Find("input.typed").Change("bright");
+        Assert.False(moved);
+    }
+
+    [Fact]
+    public void A_list_on_the_screen_is_the_list_in_the_file_cell_by_cell()
+    {
+        var list = TownLists.Of(Harbour).Single(l => l.Id == "scene");
+        var table = Render<ListTable>(p => p.Add(t => t.List, list));
+        Assert.Equal(list.Headings, table.FindAll("thead th").Select(h => h.TextContent));
+        Assert.Equal(list.Rows.SelectMany(r => r.Select(c => c.Text)), table.FindAll("tbody th, tbody td").Select(c => c.TextContent));
+        Assert.All(table.FindAll("tbody th"), h => Assert.Equal("row", h.GetAttribute("scope")));
+    }
+
+    [Fact]
+    public void A_scene_is_told_in_words_with_its_switches_its_packs_and_the_lamp_that_fades_first()
+    {
+        var scene = Harbour.Scenes.Single(s => s.Scene.Name == "late evening");
+        var notes = Render<SceneNotes>(p => p.Add(n => n.Scene, scene));
+        Assert.Equal("late evening", notes.Find("h2").TextContent);
+        Assert.Contains($"Switches D, F and K light {scene.Lamps} LEDs in {scene.Buildings.Count} buildings", notes.Markup, StringComparison.Ordinal);
+        Assert.Equal(scene.Packs.Count, notes.FindAll("p.speaks").Count);
+        Assert.All(scene.Packs.Zip(notes.FindAll("p.speaks")), x => Assert.Contains($"First to fade is {x.First.Worst!.Lamp} of {x.First.Worst.Building}", x.Second.TextContent, StringComparison.Ordinal));
+    }
+}

@@ -1,0 +1,103 @@
+using System.Net;
+using Duskwright.Serve;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Builder;
+
+namespace Duskwright.Tests.Serve;
+
+/// <summary>The real host on a free port, asked as any program on the machine may ask it.</summary>
+public sealed class HostTests : IAsyncLifetime
+{
+    private readonly WebApplication _app = ServeApp.Build(
+        new WebApplicationOptions { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory }, OpenTown.FromFile(null).Town!);
+
+    private HttpClient _client = new();
+
+    public async ValueTask InitializeAsync()
+    {
+        _app.Urls.Add("http://127.0.0.1:0");
+        await _app.StartAsync(TestContext.Current.CancellationToken);
+        _client = new HttpClient { BaseAddress = new Uri(_app.Urls.First()) };
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        _client.Dispose();
+        await _app.DisposeAsync();
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("power")]
+    [InlineData("night")]
+    [InlineData("bench")]
+    [InlineData("book")]
+    [InlineData("questions")]
+    [InlineData("start")]
+    [InlineData("file")]
+    public async Task Every_place_is_drawn_without_a_script(string place)
+    {
+        var page = await _client.GetStringAsync(new Uri(place, UriKind.Relative), TestContext.Current.CancellationToken);
+        Assert.Contains("<h1>", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("at Duskwright.", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("nowhere")]
+    [InlineData("take/nothing.csv")]
+    [InlineData("take/b5.pdf")]
+    [InlineData("take/7.pdf")]
+    public async Task An_address_with_nothing_behind_it_says_so(string address)
+    {
+        using var answer = await Ask(address);
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+        Assert.Contains("There is nothing at this address", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("take/cut.csv", "text/csv", "saltmarrow-cut-list.csv", "\uFEFFLabel,For,")]
+    [InlineData("take/scene.csv", "text/csv", "saltmarrow-scene-list.csv", "\uFEFFScene,")]
+    [InlineData("take/lists.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "saltmarrow-lists.xlsx", "PK")]
+    [InlineData("take/a4.pdf", "application/pdf", "saltmarrow-bench-book.pdf", "%PDF-")]
+    [InlineData("take/letter.pdf", "application/pdf", "saltmarrow-bench-book.pdf", "%PDF-")]
+    [InlineData("take/town.json", "application/json", "saltmarrow.json", "{")]
+    public async Task A_file_is_taken_away_under_its_name_and_kind(string address, string kind, string name, string begins)
+    {
+        using var answer = await Ask(address);
+        Assert.Equal((HttpStatusCode.OK, kind), (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType));
+        Assert.Equal(name, answer.Content.Headers.ContentDisposition!.FileNameStar);
+        var bytes = await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
+        Assert.StartsWith(begins, System.Text.Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("app.css")]
+    [InlineData("take/cut.csv")]
+    [InlineData("nowhere")]
+    public async Task Every_answer_keeps_its_kind_and_its_address_to_itself(string address)
+    {
+        using var answer = await Ask(address);
+        Assert.Equal(["nosniff"], answer.Headers.GetValues("X-Content-Type-Options"));
+        Assert.Equal(["same-origin"], answer.Headers.GetValues("Referrer-Policy"));
+    }
+
+    [Fact]
+    public async Task A_page_that_may_be_framed_is_framed_by_the_app_alone()
+    {
+        using var answer = await Ask("");
+        Assert.Equal(["frame-ancestors 'self'"], answer.Headers.GetValues("Content-Security-Policy"));
+    }
+
+    [Theory]
+    [InlineData("town.example", HttpStatusCode.BadRequest)]
+    [InlineData("localhost", HttpStatusCode.OK)]
+    public async Task A_name_that_is_not_this_machines_reaches_nothing(string host, HttpStatusCode code)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, "take/town.json") { Headers = { Host = host } };
+        using var answer = await _client.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(code, answer.StatusCode);
+    }
+
+    private Task<HttpResponseMessage> Ask(string address) => _client.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
+}
