@@ -14,7 +14,7 @@ public sealed partial class PlacesTests(AppFixture app)
     public async Task The_first_page_draws_the_whole_harbour_town()
     {
         var page = await app.OpenAsync("");
-        Assert.True(await page.Locator(".board .house").CountAsync() >= 30);
+        Assert.True(await page.Locator(".board .pick").CountAsync() >= 30);
         await Expect(page.Locator("h1")).ToHaveTextAsync("Saltmarrow");
     }
 
@@ -22,7 +22,7 @@ public sealed partial class PlacesTests(AppFixture app)
     public async Task A_building_is_selected_by_keyboard_and_speaks_in_the_margin()
     {
         var page = await app.OpenAsync("town");
-        await page.Locator(".board .house[aria-label^='Chandlery']").FocusAsync();
+        await page.Locator(".board .pick[aria-label^='Chandlery']").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Chandlery");
         Assert.Contains("at=chandlery", page.Url, StringComparison.Ordinal);

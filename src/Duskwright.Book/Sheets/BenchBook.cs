@@ -1,11 +1,10 @@
 using System.Globalization;
 using Duskwright.Study;
 using Duskwright.Study.Figures;
-using Duskwright.Study.Results;
 
 namespace Duskwright.Book.Sheets;
 
-/// <summary>What the maker prints and pins above the bench. First edition: cautions, lists, labels at true size, a sheet a building.</summary>
+/// <summary>What the maker prints and pins above the bench: cautions, board and bank, lists, labels at true size, a sheet a building.</summary>
 public static class BenchBook
 {
     private const float LabelWidth = 55;
@@ -20,6 +19,8 @@ public static class BenchBook
     {
         using var flow = new PageFlow(stream, study.Town.Name, options);
         Cautions(flow, study);
+        BoardSheet.Draw(flow, study, options);
+        BankSheet.Draw(flow, study);
         Switches(flow, study);
         Loads(flow, study);
         Cuts(flow, study);
@@ -27,7 +28,7 @@ public static class BenchBook
         Parts(flow, study);
         foreach (var building in study.Buildings.Where(b => b.Lamps.Count > 0))
         {
-            Building(flow, study, building);
+            BuildingSheet.Draw(flow, study, building);
         }
     }
 
@@ -81,8 +82,7 @@ public static class BenchBook
 
     private static void Labels(PageFlow flow, TownStudy study)
     {
-        flow.Page("Labels");
-        flow.CheckRuler();
+        flow.Page("Labels", ruled: true);
         var across = (int)((flow.Width + LabelGap) / (LabelWidth + LabelGap));
         foreach (var row in study.Labels.Chunk(across))
         {
@@ -108,31 +108,9 @@ public static class BenchBook
         flow.Text(Face.Strong, 10, $"In all {FigureText.Of(study.PartsCost)}, tools apart.");
     }
 
-    private static void Building(PageFlow flow, TownStudy study, BuildingResult building)
-    {
-        flow.Page(building.Building.Name);
-        var place = study.Labels.First(l => l.Code == building.Code);
-        flow.Text(Face.Reports, 10, $"Label {building.Code} {place.Terminal}, {(building.Supply is { } pack ? $"pack {pack}" : "on no one pack")}. Pair of {building.Wire.Name}, {Millimetres(building.PairLength)} long. Takes {WithBand(building.Current)}.");
-        flow.Gap(4);
-        flow.Text(Face.Strong, 11, "Lamps");
-        flow.Table(
-            [0.1f, 0.25f, 0.3f, 0.15f, 0.2f],
-            ["lamp", "room", "part", "resistor", "takes"],
-            building.Lamps.Select(l => new[] { l.Name, l.Room ?? "", l.PartUnknown ? "not known" : l.Part.Name, l.Resistor.Value > 0 ? FigureText.Of(l.Resistor) : "none", WithBand(l.Current) }));
-        flow.Gap(6);
-        flow.Text(Face.Strong, 11, "Test, and write it down");
-        flow.Table(
-            [0.18f, 0.36f, 0.1f, 0.2f, 0.16f],
-            ["when", "do", "should light", "meter, if you have one", "yours, date"],
-            building.Tests.Select(t => new[] { t.When, t.Do, t.ShouldLight == 0 ? "none" : Number(t.ShouldLight), t.Reading is { } reading ? WithBand(reading) : "", "" }));
-        flow.Gap(6);
-        flow.Text(Face.Speaks, 12, "The roof may go on when the tests before \"fed, at the bank\" are passed.");
-        flow.Text(Face.Reports, 8.5f, "Cells out while you solder. Fuse at the pack, no bare ends near card.");
-    }
+    internal static string WithBand(Figure? figure) => figure is null ? "–" : FigureText.Range(figure) is { } band ? $"{FigureText.Of(figure)} ({band})" : FigureText.Of(figure);
 
-    private static string WithBand(Figure? figure) => figure is null ? "–" : FigureText.Range(figure) is { } band ? $"{FigureText.Of(figure)} ({band})" : FigureText.Of(figure);
+    internal static string Millimetres(Figure metres) => $"{Math.Ceiling((metres.Value * 1000) - 1e-9).ToString("0", CultureInfo.InvariantCulture)} mm";
 
-    private static string Millimetres(Figure metres) => $"{Math.Ceiling((metres.Value * 1000) - 1e-9).ToString("0", CultureInfo.InvariantCulture)} mm";
-
-    private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+    internal static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -1,9 +1,16 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+
 namespace Duskwright.Book.Sheets;
 
 /// <summary>How a bench book is printed.</summary>
 /// <param name="Paper">The paper.</param>
 /// <param name="Date">The date on every sheet.</param>
-public sealed record BookOptions(PaperSize Paper, DateOnly Date);
+public sealed record BookOptions(PaperSize Paper, DateOnly Date)
+{
+    /// <summary>Routes that are suggested and not accepted yet, drawn thin on the board.</summary>
+    public ItemList<Route> Suggested { get; init; } = [];
+}
 
 /// <summary>Papers.</summary>
 public enum PaperSize

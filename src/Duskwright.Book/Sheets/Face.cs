@@ -1,3 +1,4 @@
+using Duskwright.Book.Drawings;
 using SkiaSharp;
 
 namespace Duskwright.Book.Sheets;
@@ -10,12 +11,20 @@ internal static class Face
 
     internal static SKTypeface Speaks { get; } = Load("Fraunces_600SemiBold");
 
+    internal static SKTypeface Murmurs { get; } = Load("Fraunces_500Medium_Italic");
+
     internal static SKTypeface Reports { get; } = Load("Inter_400Regular");
 
     internal static SKTypeface Strong { get; } = Load("Inter_600SemiBold");
 
-    internal static SKFont At(SKTypeface face, float points) =>
-        new(face, points * MillimetresPerPoint) { Subpixel = true, Hinting = SKFontHinting.None, LinearMetrics = true };
+    internal static SKTypeface Of(FaceName face) => face switch { FaceName.Speaks => Speaks, FaceName.Murmurs => Murmurs, FaceName.Strong => Strong, _ => Reports };
+
+    internal static SKFont At(SKTypeface face, float points) => Sized(face, points * MillimetresPerPoint);
+
+    internal static SKFont Sized(SKTypeface face, float size) => new(face, size) { Subpixel = true, Hinting = SKFontHinting.None, LinearMetrics = true };
+
+    // The thin space of figures has no shape in every face; a plain one prints alike.
+    internal static string Plain(string text) => text.Replace('\u2009', ' ');
 
     private static SKTypeface Load(string name)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Book.Drawings;
 using SkiaSharp;
 
 namespace Duskwright.Book.Sheets;
@@ -10,18 +11,25 @@ internal sealed class PageFlow : IDisposable
 
     private const float LineGap = 1.35f;
     private const float FootHeight = 8;
+    private const float RulerHeight = 12;
+    private const int RulerLength = 60;
     private readonly SKDocument _document;
-    private readonly (float Width, float Height) _page;
+    private readonly (float Width, float Height) _upright;
     private readonly string _town;
     private readonly string _date;
     private SKCanvas? _canvas;
+    private (float Width, float Height) _page;
     private string _heading = "";
+    private bool _lying;
+    private bool _ruled;
+    private float _top;
     private int _pages;
     private float _y;
 
     internal PageFlow(Stream stream, string town, BookOptions options)
     {
-        _page = options.Paper == PaperSize.A4 ? (210f, 297f) : (215.9f, 279.4f);
+        _upright = options.Paper == PaperSize.A4 ? (210f, 297f) : (215.9f, 279.4f);
+        _page = _upright;
         _town = town;
         _date = options.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
         var printed = options.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
@@ -32,19 +40,58 @@ internal sealed class PageFlow : IDisposable
 
     internal float Width => _page.Width - (2 * Margin);
 
-    internal float Room => _page.Height - Margin - FootHeight - _y;
+    internal float Room => _page.Height - Margin - FootHeight - (_ruled ? RulerHeight : 0) - _y;
 
-    internal void Page(string heading)
+    /// <summary>How far down the page everything so far reaches, mm.</summary>
+    internal float Y { get => _y; set => _y = value; }
+
+    /// <summary>Whether nothing stands on the page yet but its heading.</summary>
+    internal bool IsFresh => _y <= _top;
+
+    /// <summary>Begins a page; one that is full is followed by another of the same kind.</summary>
+    /// <param name="heading">Its heading.</param>
+    /// <param name="lying">Whether its long edge lies across.</param>
+    /// <param name="ruled">Whether it carries a check ruler, as every page at true size does.</param>
+    internal void Page(string heading, bool lying = false, bool ruled = false)
     {
         EndPage();
-        _heading = heading;
+        (_heading, _lying, _ruled) = (heading, lying, ruled);
+        _page = lying ? (_upright.Height, _upright.Width) : _upright;
         _pages++;
         _canvas = _document.BeginPage(Points(_page.Width), Points(_page.Height));
         _canvas.Scale(72 / 25.4f);
         _y = Margin;
-        Text(Face.Speaks, 20, heading);
+        Heading(heading);
         Rule(0.35f);
         _y += 3;
+        _top = _y;
+    }
+
+    /// <summary>Goes on with another page of the same kind.</summary>
+    internal void NewPage() => Page(_heading, _lying, _ruled);
+
+    /// <summary>Draws a picture and leaves the flow where it is.</summary>
+    /// <param name="drawing">The picture, one millimetre of paper to each of its pen units.</param>
+    /// <param name="x">From the left margin, mm.</param>
+    /// <param name="y">From the top of the page, mm.</param>
+    internal void Place(Drawing drawing, float x, float y) => CanvasWriter.Write(_canvas!, drawing, Palette.Paper, Margin + x, y);
+
+    /// <summary>Draws a picture and goes on below it.</summary>
+    /// <param name="drawing">The picture.</param>
+    /// <param name="x">From the left margin, mm.</param>
+    internal void Picture(Drawing drawing, float x = 0)
+    {
+        var height = (float)(drawing.Height / drawing.Pen);
+        Need(height);
+        Place(drawing, x, _y);
+        _y += height;
+    }
+
+    /// <summary>Words on one line, anywhere, leaving the flow where it is.</summary>
+    internal void Words(SKTypeface face, float points, string words, float x, float y)
+    {
+        using var font = Face.At(face, points);
+        Draw(font, words, Margin + x, y);
     }
 
     internal void Text(SKTypeface face, float points, string words, float indent = 0)
@@ -64,7 +111,7 @@ internal sealed class PageFlow : IDisposable
     {
         if (Room < height)
         {
-            Page(_heading);
+            NewPage();
         }
     }
 
@@ -74,37 +121,17 @@ internal sealed class PageFlow : IDisposable
         Rule(0.25f);
         foreach (var row in rows)
         {
-            if (Row(shares, row, Face.Reports))
+            var rest = Row(shares, row, Face.Reports);
+            while (rest is not null)
             {
+                NewPage();
                 Row(shares, heads, Face.Strong);
                 Rule(0.25f);
-                Row(shares, row, Face.Reports);
+                rest = Row(shares, rest, Face.Reports);
             }
 
             Rule(0.1f);
         }
-    }
-
-    /// <summary>A ruler of 60 mm to check the print with a ruler of one's own.</summary>
-    internal void CheckRuler()
-    {
-        Need(16);
-        using var pen = Pen(0.25f);
-        using var font = Face.At(Face.Reports, 7);
-        var top = _y + 4;
-        _canvas!.DrawLine(Margin, top, Margin + 60, top, pen);
-        for (var mm = 0; mm <= 60; mm++)
-        {
-            _canvas.DrawLine(Margin + mm, top, Margin + mm, top + (mm % 10 == 0 ? 3.5f : mm % 5 == 0 ? 2.5f : 1.5f), pen);
-            if (mm % 10 == 0)
-            {
-                Draw(font, mm.ToString(CultureInfo.InvariantCulture), Margin + mm + 0.4f, top + 6.5f);
-            }
-        }
-
-        _y = top + 8;
-        Text(Face.Reports, 7.5f, "Lay your own ruler here. If 60 mm is not 60 mm, print again at actual size.");
-        _y += 3;
     }
 
     /// <summary>A label at true size: plus and bar at its left, a strong line and small ones, each cut to the label.</summary>
@@ -117,10 +144,11 @@ internal sealed class PageFlow : IDisposable
         Draw(plus, "+", Margin + x + 1.6f, _y + (height / 2) + 1);
         using var bold = Face.At(Face.Speaks, 10);
         Draw(bold, strong, Margin + x + 7, _y + 5);
-        using var small = Face.At(Face.Reports, 7);
-        for (var i = 0; i < lines.Count; i++)
+        var (text, size) = Fitted(lines, width - 9, height - 6.5f);
+        using var small = Face.At(Face.Reports, size);
+        foreach (var (line, i) in text.Select((t, i) => (t, i)))
         {
-            Draw(small, Wrapped(small, lines[i], width - 9).First(), Margin + x + 7, _y + 8.6f + (i * 3.2f));
+            Draw(small, line, Margin + x + 7, _y + 5.4f + ((i + 1) * small.Size * LineGap));
         }
     }
 
@@ -129,6 +157,26 @@ internal sealed class PageFlow : IDisposable
         EndPage();
         _document.Close();
         _document.Dispose();
+    }
+
+    // The largest of a few sizes at which everything stands on the label; what is longer still ends in an ellipsis, for all to see.
+    private static (IReadOnlyList<string> Lines, float Points) Fitted(IReadOnlyList<string> lines, float width, float height)
+    {
+        for (var points = 7f; ; points -= 0.5f)
+        {
+            using var font = Face.At(Face.Reports, points);
+            var wrapped = lines.SelectMany(l => Wrapped(font, l, width)).ToList();
+            var room = (int)(height / (font.Size * LineGap));
+            if (wrapped.Count <= room)
+            {
+                return (wrapped, points);
+            }
+
+            if (points <= 4.5f)
+            {
+                return ([.. wrapped.Take(room - 1), $"{wrapped[room - 1]} …"], points);
+            }
+        }
     }
 
     private static float Points(float millimetres) => millimetres * 72 / 25.4f;
@@ -173,32 +221,52 @@ internal sealed class PageFlow : IDisposable
         yield return word;
     }
 
-    // True where the row did not fit and a new page was begun instead of drawing it.
-    private bool Row(float[] shares, string[] cells, SKTypeface face)
+    // A heading has two lines at most; a longer one ends in an ellipsis, and the lists have the whole of it.
+    private void Heading(string heading)
+    {
+        using var font = Face.At(Face.Speaks, 20);
+        var lines = Wrapped(font, heading, Width).Take(3).ToList();
+        foreach (var (line, i) in lines.Take(2).Select((l, i) => (l, i)))
+        {
+            _y += font.Size * LineGap;
+            Draw(font, i == 1 && lines.Count > 2 ? $"{line[..^1]}…" : line, Margin, _y - (font.Size * 0.3f));
+        }
+    }
+
+    // Draws what fits and gives back what is left for the next page: the whole row where it would fit on a page of its own.
+    private string[]? Row(float[] shares, string[] cells, SKTypeface face)
     {
         using var font = Face.At(face, 8.5f);
         const float gutter = 2;
+        const float below = 1.4f;
+        var step = font.Size * LineGap;
         var texts = cells.Select((cell, i) => Wrapped(font, cell, (shares[i] * Width) - gutter).ToList()).ToList();
-        var height = (texts.Max(t => t.Count) * font.Size * LineGap) + 1.4f;
-        if (Room < height)
+        var lines = texts.Max(t => t.Count);
+        var drawn = lines;
+        if (Room < (lines * step) + below)
         {
-            Page(_heading);
-            return true;
+            var fits = (int)((Room - below) / step);
+            var onFreshPage = (int)((_page.Height - (2 * Margin) - FootHeight - 30) / step);
+            drawn = lines > onFreshPage ? Math.Max(0, fits) : 0;
         }
 
         var x = Margin;
-        for (var i = 0; i < cells.Length; i++)
+        foreach (var (text, i) in texts.Select((t, i) => (t, i)))
         {
-            for (var l = 0; l < texts[i].Count; l++)
+            foreach (var (line, l) in text.Take(drawn).Select((t, l) => (t, l)))
             {
-                Draw(font, texts[i][l], x, _y + ((l + 1) * font.Size * LineGap));
+                Draw(font, line, x, _y + ((l + 1) * step));
             }
 
             x += shares[i] * Width;
         }
 
-        _y += height;
-        return false;
+        if (drawn > 0)
+        {
+            _y += (drawn * step) + below;
+        }
+
+        return drawn < lines ? [.. texts.Select(t => string.Join(' ', t.Skip(drawn)))] : null;
     }
 
     private void Rule(float weight)
@@ -212,8 +280,25 @@ internal sealed class PageFlow : IDisposable
     {
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
 
-        // The thin space of figures has no shape in every face; a plain one prints alike.
-        _canvas!.DrawText(text.Replace('\u2009', ' '), x, y, SKTextAlign.Left, font, ink);
+        _canvas!.DrawText(Face.Plain(text), x, y, SKTextAlign.Left, font, ink);
+    }
+
+    // A ruler at the foot of each page at true size, to lay one's own beside.
+    private void CheckRuler(float top)
+    {
+        using var pen = Pen(0.25f);
+        using var font = Face.At(Face.Reports, 7);
+        _canvas!.DrawLine(Margin, top, Margin + RulerLength, top, pen);
+        for (var mm = 0; mm <= RulerLength; mm++)
+        {
+            _canvas.DrawLine(Margin + mm, top, Margin + mm, top + (mm % 10 == 0 ? 3.5f : mm % 5 == 0 ? 2.5f : 1.5f), pen);
+            if (mm % 10 == 0)
+            {
+                Draw(font, mm.ToString(CultureInfo.InvariantCulture), Margin + mm + 0.4f, top + 6.5f);
+            }
+        }
+
+        Draw(font, "Lay your own ruler here. If 60 mm is not 60 mm, print again at actual size.", Margin + RulerLength + 6, top + 3.5f);
     }
 
     private void EndPage()
@@ -225,6 +310,11 @@ internal sealed class PageFlow : IDisposable
 
         using var font = Face.At(Face.Reports, 7.5f);
         Draw(font, $"{_town}, bench book · {_date} · sheet {_pages} · guides, does not certify", Margin, _page.Height - Margin + 4);
+        if (_ruled)
+        {
+            CheckRuler(_page.Height - Margin - RulerHeight - 2);
+        }
+
         _document.EndPage();
         _canvas = null;
     }

@@ -1,8 +1,11 @@
 using System.CommandLine;
+using System.Text;
+using Duskwright.Book.Drawings;
 using Duskwright.Book.Lists;
 using Duskwright.Book.Sheets;
 using Duskwright.Plan.Document;
 using Duskwright.Study;
+using Duskwright.Towns;
 
 namespace Duskwright.Commands;
 
@@ -17,7 +20,7 @@ internal static class BookCommand
         var json = Shared.Json();
         var command = new Verb(
             "book",
-            "Print the bench book as PDF, with every list as CSV and all of them as one workbook.",
+            "Print the bench book as PDF, its drawings as SVG, every list as CSV and all of them as one workbook.",
             "Print at 100 %, not \"fit to page\": the labels are at true size, and a ruler on their sheet tells whether it worked. "
             + "The lists say the same as the book; lists.xlsx holds them all, a sheet for each.",
             "book examples/tavern.json --out tavern-book",
@@ -59,7 +62,7 @@ internal static class BookCommand
 
     private static List<string> Write(Town town, string folder, PaperSize paper)
     {
-        var (study, options) = (TownStudy.Of(town), new BookOptions(paper, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)));
+        var (study, options) = (TownStudy.Of(town), BookToday.Of(town, paper));
         var files = new List<string>();
         void Into(string name, Action<Stream> write)
         {
@@ -76,6 +79,14 @@ internal static class BookCommand
             {
                 Directory.CreateDirectory(folder);
                 Into("bench-book.pdf", stream => BenchBook.WritePdf(study, options, stream));
+            }
+        ),
+            ("Drawing its pictures", () =>
+            {
+                foreach (var (name, drawing) in BookDrawings.Of(study, options))
+                {
+                    Into($"{name}.svg", stream => stream.Write(Encoding.UTF8.GetBytes(SvgFile.Of(drawing, Palette.Paper))));
+                }
             }
         ),
             ("Writing the lists", () =>

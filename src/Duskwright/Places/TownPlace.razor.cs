@@ -1,3 +1,4 @@
+using Duskwright.Plan;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Results;
 
@@ -8,7 +9,11 @@ public partial class TownPlace
 {
     private bool _all;
 
-    private IReadOnlyList<Plan.Document.Route> Suggested => Open.Town.Board is null || Open.Town.Routes.Count > 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
+    private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Open.Town.Routes.Count > 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
+
+    private List<Finding> Spoiling => [.. Open.Study.Findings.Where(f => f.Severity == Severity.Spoils)];
+
+    private List<Finding> Others => [.. Open.Study.Findings.Where(f => f.Severity != Severity.Spoils)];
 
     private BuildingResult? House => Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == View.At);
 

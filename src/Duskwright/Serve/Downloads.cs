@@ -33,7 +33,7 @@ public static class Downloads
     private static byte[] Pdf(OpenTown open, PaperSize paper)
     {
         using var stream = new MemoryStream();
-        BenchBook.WritePdf(open.Study, new BookOptions(paper, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)), stream);
+        BenchBook.WritePdf(open.Study, BookToday.Of(open.Town, paper), stream);
         return stream.ToArray();
     }
 }

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Sockets;
+using Duskwright.Book.Drawings;
 using Duskwright.Commands;
 using Duskwright.Parts;
 using Duskwright.Towns;
@@ -47,6 +48,7 @@ public static class ServeApp
             ContentTypeProvider = new FileExtensionContentTypeProvider(),
         });
         app.MapStaticAssets();
+        app.MapGet("/inks.css", () => Results.Text(InkSheet.Css(), "text/css"));
         app.MapDownloads();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;

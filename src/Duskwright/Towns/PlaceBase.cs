@@ -21,6 +21,9 @@ public abstract class PlaceBase : ComponentBase, IDisposable
 
     protected string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?')[0];
 
+    /// <summary>How lit the panes of a building are at the hour, 0 to 1.</summary>
+    protected double LitNow(BuildingResult house) => Moment.Lamps.Where(l => l.Building == house.Building.Key).Select(l => l.Lightness / 100).DefaultIfEmpty(0).Average();
+
     protected void Look(Viewpoint view) => Navigation.NavigateTo(view.In(Place), replace: true);
 
     protected override void OnInitialized()

@@ -1,0 +1,84 @@
+using Duskwright.Plan.Document;
+using Duskwright.Study.Results;
+
+namespace Duskwright.Book.Houses;
+
+/// <summary>Where storeys, rooms and lamps of a building lie, mm from the left of its front and up from the ground; what was not said is laid out evenly.</summary>
+internal sealed class HousePlan
+{
+    private const double UsualSide = 60;
+    private const double UsualStorey = 30;
+    private const double UsualSill = 8;
+    private const double UsualRise = 22;
+    private const double UsualLampHeight = 0.75;
+
+    internal HousePlan(BuildingResult result)
+    {
+        Result = result;
+        var place = result.Building.Place;
+        Width = place?.Width?.Millimetres ?? UsualSide;
+        Depth = (place?.Round ?? false) ? Width : place?.Depth?.Millimetres ?? UsualSide;
+        var (floor, names) = (0.0, new Queue<LampResult>(result.Lamps));
+        foreach (var storey in result.Building.Storeys)
+        {
+            var height = storey.Height?.Millimetres ?? UsualStorey;
+            Storeys.Add((storey, floor, height));
+            Rooms.AddRange(Laid(storey, floor, height, names));
+            floor += height;
+        }
+
+        WallHeight = Storeys.Count > 0 ? floor : UsualStorey;
+    }
+
+    internal BuildingResult Result { get; }
+
+    internal double Width { get; }
+
+    internal double Depth { get; }
+
+    internal double WallHeight { get; }
+
+    internal double Rise => Result.Building.Roof?.Rise?.Millimetres ?? UsualRise;
+
+    internal List<(Storey Storey, double Floor, double Height)> Storeys { get; } = [];
+
+    internal List<RoomPlan> Rooms { get; } = [];
+
+    internal double Along(WallSide wall) => wall is WallSide.Front or WallSide.Back ? Width : Depth;
+
+    /// <summary>The windows of one wall: left edge and lower edge as seen from outside, mm, and whether their room holds a lamp.</summary>
+    internal IEnumerable<(Window Window, double Left, double Sill, bool Lamplit)> Windows(WallSide wall)
+    {
+        foreach (var (storey, floor, height) in Storeys)
+        {
+            foreach (var (room, window) in storey.Rooms.SelectMany(r => r.Windows.Select(w => (r, w))).Where(p => p.w.Wall == wall))
+            {
+                var sill = window.Sill?.Millimetres ?? Math.Min(UsualSill, height / 4);
+                yield return (window, window.FromLeft?.Millimetres ?? (Along(wall) - window.Width.Millimetres) / 2, floor + sill, room.Lamps.Count > 0);
+            }
+        }
+    }
+
+    private IEnumerable<RoomPlan> Laid(Storey storey, double floor, double height, Queue<LampResult> names)
+    {
+        var said = storey.Rooms.Sum(r => r.Width?.Millimetres ?? 0);
+        var open = storey.Rooms.Count(r => r.Width is null);
+        var left = 0.0;
+        foreach (var room in storey.Rooms)
+        {
+            var width = room.Width?.Millimetres ?? Math.Max(10, (Width - said) / open);
+            var lamps = room.Lamps.Select((lamp, i) => new LampPlan(
+                names.Dequeue(),
+                lamp.FromLeft?.Millimetres ?? width * (i + 1) / (room.Lamps.Count + 1),
+                lamp.AboveFloor?.Millimetres ?? height * UsualLampHeight)).ToList();
+            yield return new RoomPlan(room, left, width, floor, height, lamps);
+            left += width;
+        }
+    }
+}
+
+/// <summary>A room as it lies behind the front, mm.</summary>
+internal sealed record RoomPlan(Room Room, double Left, double Width, double Floor, double Height, IReadOnlyList<LampPlan> Lamps);
+
+/// <summary>A lamp in its room: from the room's left, up from its floor, mm.</summary>
+internal sealed record LampPlan(LampResult Lamp, double FromLeft, double AboveFloor);

@@ -1,0 +1,97 @@
+using System.Globalization;
+using Duskwright.Book.Drawings;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Study;
+using Duskwright.Study.Results;
+using SkiaSharp;
+
+namespace Duskwright.Book.Plans;
+
+/// <summary>The board from above, in millimetres of the board: grounds, bank, wires by circuit, holes, and every building with its panes.</summary>
+public static class BoardPlan
+{
+    private const double Edge = 12;
+    private const double WireCorner = 14;
+
+    /// <summary>Draws the board.</summary>
+    /// <param name="study">The town's results; its town must have a board.</param>
+    /// <param name="moment">The hour.</param>
+    /// <param name="view">What else it shows.</param>
+    /// <returns>The drawing.</returns>
+    /// <exception cref="ArgumentException">The town has no board.</exception>
+    public static Drawing Of(TownStudy study, Moment moment, BoardView view)
+    {
+        var board = study.Town.Board ?? throw new ArgumentException($"{study.Town.Name} has no board to draw.", nameof(study));
+        var (width, depth) = (board.Width.Millimetres, board.Depth.Millimetres);
+        var houses = study.Buildings.Where(b => b.Building.Place is not null).Select(b => new HouseOnPlan(b, moment, depth)).ToList();
+        List<Part> parts =
+        [
+            new Part([new Stroke(new Trace().To(0, depth).Line(9, depth + 9).Line(width + 9, depth + 9).Line(width + 9, 9).Line(width, 0).Line(width, depth).Closed(), Inks.Side), new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Quay)]),
+            .. Ground.Of(board),
+            .. board.Bank is { } bank ? BankOnPlan.Of(study, moment, bank, depth, width, view) : [],
+            .. Wires(study, view, depth),
+            .. Holes(study, depth),
+        ];
+        if (view.Dusk)
+        {
+            parts.Add(new Part(houses.SelectMany(h => h.Halos()).ToItemList()));
+        }
+
+        parts.AddRange(houses.Select(h => h.Drawn(view)));
+        parts.Add(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], board.Bank is { } pocket ? [BankOnPlan.Box(pocket, width, depth)] : [], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
+        parts.Add(Cartouche(study, width, depth, view.Pen));
+        return new Drawing($"{study.Town.Name}, the board from above", -Edge, -Edge, width + 32, depth + 30, view.Pen, parts.ToItemList());
+    }
+
+    private static IEnumerable<Part> Wires(TownStudy study, BoardView view, double depth)
+    {
+        var buildings = study.Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal);
+        foreach (var (route, suggested) in study.Town.Routes.Select(r => (r, false)).Concat(view.Suggested.Select(r => (r, true))))
+        {
+            if (buildings.TryGetValue(route.Building, out var house))
+            {
+                var line = route.Points.Select(p => (p.X.Millimetres, depth - p.Y.Millimetres)).ToList();
+                yield return new Part([new Stroke(Trace.Rounded(line, WireCorner), suggested ? Inks.Suggested(house.Circuit) : Inks.Wire(house.Circuit))])
+                {
+                    Words = string.Create(CultureInfo.InvariantCulture, $"{house.Building.Name}, {route.Length.Metres:0.00} m{(suggested ? ", suggested" : "")}"),
+                };
+            }
+        }
+    }
+
+    private static IEnumerable<Part> Holes(TownStudy study, double depth)
+    {
+        foreach (var hole in study.Town.Board!.FeedHoles)
+        {
+            var pairs = study.Town.Buildings.Count(b => b.FeedHole == hole.Id);
+            var (x, y) = (hole.At.X.Millimetres, depth - hole.At.Y.Millimetres);
+            yield return new Part([new Stroke(Trace.Circle(x, y, 3.2), Inks.Card), .. pairs > 1 ? (Mark[])[new Lettering(x + 5, y + 3, pairs.ToString(CultureInfo.InvariantCulture), Inks.Small)] : []])
+            {
+                Words = $"Hole {hole.Id}{(hole.Bore is { } bore ? string.Create(CultureInfo.InvariantCulture, $", {bore.Millimetres:0.#} mm") : "")}, {pairs} {(pairs == 1 ? "pair" : "pairs")}",
+            };
+        }
+    }
+
+    private static Part Cartouche(TownStudy study, double width, double depth, double pen)
+    {
+        var (x, y) = (width * .043, depth - (18 * pen));
+        var scale = y + (14 * pen);
+        var houses = study.Buildings.Count(b => b.Building.Kind == BuildingKind.House);
+        return new Part(
+        [
+            new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Outline),
+            new Lettering(x, y, study.Town.Name, Inks.Title),
+            new Lettering(x, y + (5 * pen), string.Create(CultureInfo.InvariantCulture, $"{(study.Town.Note is { } note ? note + " on a board" : "a board")} of {width:0} × {depth:0} mm"), Inks.Subtitle),
+            new Lettering(x, y + (9.4 * pen), Counts(study, houses), Inks.Note),
+            new Stroke(new Trace().To(x, scale - 4).Line(x, scale + 4).To(x, scale).Line(x + 100, scale).To(x + 100, scale - 4).Line(x + 100, scale + 4).Open(), Inks.Thin),
+            new Lettering(x + 108, scale + pen, "100 mm", Inks.Note),
+        ]);
+    }
+
+    private static string Counts(TownStudy study, int houses)
+    {
+        var others = study.Buildings.Count - houses;
+        return $"{houses} {(houses == 1 ? "house" : "houses")}{(others > 0 ? $" and {others} lamps and boats" : "")} · {study.Lamps.Count} LEDs · {study.Packs.Count} {(study.Packs.Count == 1 ? "pack" : "packs")}";
+    }
+}

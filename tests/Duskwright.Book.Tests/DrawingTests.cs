@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Duskwright.Book.Drawings;
+using Duskwright.Book.Houses;
+using Duskwright.Book.Plans;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Format;
+using Duskwright.Study;
+
+namespace Duskwright.Book.Tests;
+
+/// <summary>The drawings that screen and paper share.</summary>
+public class DrawingTests
+{
+    private static readonly Town Saltmarrow = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
+    private static readonly TownStudy Study = TownStudy.Of(Saltmarrow);
+
+    // Source: IEC 60062:2016, table of colours: figures, multiplier, tolerance gold 5 %.
+    [Theory]
+    [InlineData(270, "red, violet, brown, gold")]
+    [InlineData(47, "yellow, violet, black, gold")]
+    [InlineData(4.7, "yellow, violet, gold, gold")]
+    [InlineData(1, "brown, black, gold, gold")]
+    [InlineData(10_000, "brown, black, orange, gold")]
+    [InlineData(910, "white, brown, brown, gold")]
+    [InlineData(2_200_000, "red, red, green, gold")]
+    public void A_resistor_has_the_bands_of_the_standard(double ohms, string bands) => Assert.Equal(bands, ColourBands.Of(ohms));
+
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(271)]
+    [InlineData(1.2e8)]
+    public void What_two_figures_cannot_say_has_no_bands(double ohms) => Assert.Null(ColourBands.Of(ohms));
+
+    [Fact]
+    public void Every_drawing_is_a_well_formed_file_in_true_millimetres()
+    {
+        var board = BoardPlan.Of(Study, Study.At(0), new BoardView { WithLengths = true, Pen = 5 });
+        var root = XDocument.Parse(SvgFile.Of(board, Palette.Paper)).Root!;
+        Assert.Equal("246.4mm", root.Attribute("width")!.Value);
+        foreach (var house in Study.Buildings.Where(b => b.Lamps.Count > 0))
+        {
+            foreach (var drawing in LampCard.Of(house).Concat(WiringSketch.Of(Study, house)).Append(HouseElevation.Of(house, WallSide.Front, 1, 1)))
+            {
+                var svg = XDocument.Parse(SvgFile.Of(drawing, Palette.Paper)).Root!;
+                Assert.Equal($"{drawing.Width.ToString("0.##", CultureInfo.InvariantCulture)}mm", svg.Attribute("width")!.Value);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_name_with_marks_of_markup_stays_a_name()
+    {
+        var named = Saltmarrow with { Name = "<script>alert(1)</script> & \"sons\"" };
+        var study = TownStudy.Of(named);
+        var drawing = BoardPlan.Of(study, study.At(0), new BoardView());
+        Assert.DoesNotContain("<script", string.Concat(drawing.Parts.Select(SvgFragment.Of)), StringComparison.Ordinal);
+        Assert.DoesNotContain("<script", SvgFile.Of(drawing, Palette.Paper), StringComparison.Ordinal);
+        Assert.NotNull(XDocument.Parse($"<g>{string.Concat(drawing.Parts.Select(SvgFragment.Of))}</g>").Root);
+    }
+
+    [Fact]
+    public void Every_house_with_a_place_can_be_chosen_on_the_board_and_says_its_name()
+    {
+        var drawing = BoardPlan.Of(Study, Study.At(0), new BoardView());
+        var things = drawing.Parts.Where(p => p.Key is not null).ToDictionary(p => p.Key!, p => p.Words!);
+        Assert.All(Study.Buildings.Where(b => b.Building.Place is not null), b => Assert.StartsWith(b.Building.Name, things[b.Building.Key], StringComparison.Ordinal));
+        Assert.All(Study.Packs, p => Assert.Contains($"pack:{p.Supply.Id}", things.Keys));
+    }
+
+    [Fact]
+    public void The_first_seven_circuits_are_told_apart_without_colour() =>
+        Assert.Equal(7, Enumerable.Range(1, 7).Select(c => string.Join(' ', Inks.Wire(c).Dash)).Distinct().Count());
+
+    [Fact]
+    public void The_stylesheet_of_the_screen_has_every_ink_and_hand_once()
+    {
+        var css = InkSheet.Css();
+        Assert.All(Inks.All, i => Assert.Equal(2, css.Split($".i-{i.Name}{{").Length));
+        Assert.All(Inks.Hands, h => Assert.Equal(2, css.Split($".h-{h.Name}{{").Length));
+    }
+
+    [Fact]
+    public void Every_lamp_of_a_house_stands_once_in_its_wiring_with_joints_numbered_through()
+    {
+        foreach (var house in Study.Buildings.Where(b => b.Lamps.Count > 0))
+        {
+            var words = WiringSketch.Of(Study, house).SelectMany(d => d.Parts).SelectMany(p => p.Marks).OfType<Lettering>().ToList();
+            Assert.All(house.Lamps, l => Assert.Single(words, w => w.Text == l.Name && w.Hand == Inks.Ref));
+            var joints = words.Where(w => w.Hand == Inks.JointNumber).Select(w => int.Parse(w.Text, CultureInfo.InvariantCulture)).Order().ToList();
+            Assert.Equal(Enumerable.Range(1, 2 + house.Lamps.Count + house.Lamps.Count(l => l.Resistor.Value > 0)), joints);
+        }
+    }
+}
