@@ -33,7 +33,7 @@ public sealed class AppFixture : IAsyncLifetime
     }
 
     /// <summary>Opens a place and waits until it answers to the hand.</summary>
-    public async Task<IPage> OpenAsync(string place, bool dark = false, bool phone = false)
+    public async Task<IPage> OpenAsync(string place, bool dark = false, bool phone = false, Action<string>? onError = null)
     {
         var page = await _browser!.NewPageAsync(new()
         {
@@ -41,6 +41,13 @@ public sealed class AppFixture : IAsyncLifetime
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             ReducedMotion = ReducedMotion.Reduce,
         });
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error")
+            {
+                onError?.Invoke(message.Text);
+            }
+        };
         await page.GotoAsync($"{Address}/{place}", new() { WaitUntil = WaitUntilState.NetworkIdle });
 
         // The page is drawn before it listens; what is typed in between would be lost.

@@ -98,6 +98,18 @@ public sealed partial class PlacesTests(AppFixture app)
         Assert.Contains("Chandlery", csv, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task The_whole_book_is_taken_away_as_a_file_to_print()
+    {
+        var page = await app.OpenAsync("book");
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Whole book (PDF, A4)").ClickAsync());
+        Assert.Equal("saltmarrow-bench-book.pdf", download.SuggestedFilename);
+        await using var file = await download.CreateReadStreamAsync();
+        var head = new byte[5];
+        await file.ReadExactlyAsync(head, TestContext.Current.CancellationToken);
+        Assert.Equal("%PDF-"u8.ToArray(), head);
+    }
+
     [Theory]
     [InlineData(false, false)]
     [InlineData(true, false)]
@@ -108,14 +120,7 @@ public sealed partial class PlacesTests(AppFixture app)
         var found = new List<string>();
         foreach (var place in Places)
         {
-            var page = await app.OpenAsync(place, dark, phone);
-            page.Console += (_, message) =>
-            {
-                if (message.Type == "error")
-                {
-                    found.Add($"{place}: {message.Text}");
-                }
-            };
+            var page = await app.OpenAsync(place, dark, phone, error => found.Add($"{place}: {error}"));
             var axe = await page.RunAxe();
             found.AddRange(axe.Violations.Select(v => $"{place}: {v.Id} {v.Nodes.Length} {v.Nodes[0].Html[..Math.Min(120, v.Nodes[0].Html.Length)]}"));
             if (await page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth") is var over and > 0)

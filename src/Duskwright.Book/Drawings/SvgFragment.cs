@@ -43,8 +43,10 @@ public static class SvgFragment
                     text.Append("/>");
                     break;
                 case Lettering words:
+
+                    // Each in a group and on a line of its own, so that a screen reader keeps the words apart.
                     var anchor = words.Anchor switch { Anchor.Middle => " text-anchor=\"middle\"", Anchor.End => " text-anchor=\"end\"", _ => "" };
-                    text.Append(CultureInfo.InvariantCulture, $"<text class=\"h-{words.Hand.Name}\" x=\"{Trace.N(words.X)}\" y=\"{Trace.N(words.Y)}\"{anchor}>{WebUtility.HtmlEncode(words.Text)}</text>");
+                    text.Append(CultureInfo.InvariantCulture, $"<g><text class=\"h-{words.Hand.Name}\" x=\"{Trace.N(words.X)}\" y=\"{Trace.N(words.Y)}\"{anchor}>{WebUtility.HtmlEncode(words.Text)}</text></g>\n");
                     break;
                 case Halo halo:
                     text.Append(CultureInfo.InvariantCulture, $"<circle class=\"halo\" cx=\"{Trace.N(halo.X)}\" cy=\"{Trace.N(halo.Y)}\" r=\"{Trace.N(halo.Radius)}\" opacity=\"{Trace.N(halo.Strength)}\"/>");

@@ -22,12 +22,14 @@ public static class BankPlan
     public static Drawing Of(TownStudy study, Moment moment, string? chosen)
     {
         var width = Math.Max(1, study.Packs.Count) * Step;
-        var parts = study.Packs.Select((p, i) => new Part([new Placed((i * Step) + 16, 0, 0, Pack(p, moment, p.Supply.Id == chosen).ToItemList())])
-        {
-            Key = p.Supply.Id,
-            Chosen = p.Supply.Id == chosen,
-            Words = $"Pack {p.Number}, {p.Supply.Name ?? p.Words}, {p.Lamps} LEDs, {(p.Supply.Fuse is null ? "no fuse" : "fused")}",
-        });
+        var parts = from pack in study.Packs.Select((p, i) => (Result: p, Left: (i * Step) + 16))
+                    let marks = Pack(pack.Result, moment, pack.Result.Supply.Id == chosen).ToItemList()
+                    select new Part([new Placed(pack.Left, 0, 0, marks)])
+                    {
+                        Key = pack.Result.Supply.Id,
+                        Chosen = pack.Result.Supply.Id == chosen,
+                        Words = string.Join(' ', marks.OfType<Lettering>().Select(l => l.Text)),
+                    };
         return new Drawing(
             "The bank from above, cells filled as far as they are left",
             0,
