@@ -3,6 +3,8 @@ using System.Xml.Linq;
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Houses;
 using Duskwright.Book.Plans;
+using Duskwright.Book.Sheets;
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Study;
@@ -66,6 +68,15 @@ public class DrawingTests
         var things = drawing.Parts.Where(p => p.Key is not null).ToDictionary(p => p.Key!, p => p.Words!);
         Assert.All(Study.Buildings.Where(b => b.Building.Place is not null), b => Assert.StartsWith(b.Building.Name, things[b.Building.Key], StringComparison.Ordinal));
         Assert.All(Study.Packs, p => Assert.Contains($"pack:{p.Supply.Id}", things.Keys));
+    }
+
+    [Fact]
+    public void Every_drawing_of_a_book_has_a_file_name_of_its_own_whatever_the_houses_are_called()
+    {
+        var twins = Saltmarrow with { Buildings = Saltmarrow.Buildings.Select((b, i) => b with { Id = $"../{i}", Name = "../etc/" + new string('x', 300) }).ToItemList() };
+        var names = BookDrawings.Of(TownStudy.Of(twins), new BookOptions(PaperSize.A4, new DateOnly(2026, 11, 25))).Select(d => d.Name).ToList();
+        Assert.Equal(names.Count, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.All(names, n => Assert.Matches("^[a-z0-9-]{1,80}$", n));
     }
 
     [Fact]

@@ -1,7 +1,9 @@
+using System.Globalization;
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Houses;
 using Duskwright.Book.Plans;
 using Duskwright.Book.Plots;
+using Duskwright.Plan.Document;
 using Duskwright.Study;
 
 namespace Duskwright.Book.Sheets;
@@ -29,7 +31,9 @@ public static class BookDrawings
 
         foreach (var house in study.Buildings.Where(b => b.Lamps.Count > 0))
         {
-            var stem = house.Building.Key;
+            // The number keeps names apart that are alike in their plain form.
+            var plain = Slug.Of(house.Building.Name);
+            var stem = string.Create(CultureInfo.InvariantCulture, $"{house.Number:000}-{plain[..Math.Min(40, plain.Length)]}");
             foreach (var wall in HouseElevation.Walls(house.Building))
             {
                 yield return ($"{stem}-{wall.ToString().ToLowerInvariant()}", HouseElevation.Of(house, wall, 1, 1));
