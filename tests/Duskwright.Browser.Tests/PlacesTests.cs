@@ -94,7 +94,7 @@ public sealed partial class PlacesTests(AppFixture app)
     {
         using var client = new HttpClient();
         var csv = await client.GetStringAsync(new Uri($"{app.Address}/take/cut.csv"), TestContext.Current.CancellationToken);
-        Assert.StartsWith("label,for,wire,conductors,length mm,laid\r\n", csv, StringComparison.Ordinal);
+        Assert.StartsWith("Label,For,Wire,Conductors,\"Length of each, mm\",Laid already\r\n", csv.TrimStart('\uFEFF'), StringComparison.Ordinal);
         Assert.Contains("Chandlery", csv, StringComparison.Ordinal);
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Bunit;
 using Duskwright.Book.Lists;
+using Duskwright.Book.Plans;
 using Duskwright.Parts;
 using Duskwright.Pictures;
 using Duskwright.Study;
@@ -75,7 +76,7 @@ public sealed class LeafTests : BunitContext
     public void The_bank_has_a_spot_for_each_pack_that_a_keyboard_reaches_and_presses()
     {
         string? picked = null;
-        var bank = Render<BankPicture>(p => p.Add(b => b.Study, Harbour).Add(b => b.Moment, Harbour.At(0)).Add(b => b.Selected, "2").Add(b => b.Picked, id => picked = id));
+        var bank = Render<DrawnPicture>(p => p.Add(b => b.Drawing, BankPlan.Of(Harbour, Harbour.At(0), "2")).Add(b => b.Picked, id => picked = id));
         var spots = bank.FindAll("[role=button]");
         Assert.Equal(Harbour.Packs.Count, spots.Count);
         Assert.All(spots, s => Assert.Equal("0", s.GetAttribute("tabindex")));
@@ -87,8 +88,9 @@ public sealed class LeafTests : BunitContext
     [Fact]
     public void Cells_stand_fuller_at_the_start_than_at_the_end()
     {
-        double Charge(double hour) => Render<BankPicture>(p => p.Add(b => b.Study, Harbour).Add(b => b.Moment, Harbour.At(hour)))
-            .FindAll("rect.charge").Sum(r => double.Parse(r.GetAttribute("height")!, CultureInfo.InvariantCulture));
+        // The outline of a cell's charge begins at its upper end: "M29 52L…".
+        double Charge(double hour) => Render<DrawnPicture>(p => p.Add(b => b.Drawing, BankPlan.Of(Harbour, Harbour.At(hour), null)))
+            .FindAll(".i-charge, .i-low-charge").Sum(r => -double.Parse(r.GetAttribute("d")!.Split(' ')[1].Split('L')[0], CultureInfo.InvariantCulture));
         Assert.True(Charge(8) < Charge(0));
     }
 
