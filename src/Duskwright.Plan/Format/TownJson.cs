@@ -190,12 +190,12 @@ public static partial class TownJson
         var bytes = Encoding.UTF8.GetBytes(lines[line]);
         var column = Encoding.UTF8.GetCharCount(bytes, 0, (int)Math.Min(broken.BytePositionInLine ?? 0, bytes.Length));
         var where = string.Create(CultureInfo.InvariantCulture, $"line {line + 1}, column {column + 1}");
-        if (broken.Message.Contains("depth", StringComparison.OrdinalIgnoreCase))
+        if (broken.Message.Contains("maximum configured depth", StringComparison.Ordinal))
         {
             return Refused(where, "too-deep", $"Brackets are nested deeper than {MostDepth} at {where}.", "A town needs about ten; look for a bracket that is never closed.");
         }
 
-        return line == lines.Length - 1 && (column >= lines[line].Length || broken.Message.Contains("end of data", StringComparison.Ordinal))
+        return line == lines.Length - 1 && (column >= lines[line].Length || broken.Message.Contains("end of data", StringComparison.Ordinal) || broken.Message.Contains("end of the JSON", StringComparison.Ordinal))
             ? Refused(where, "cut-short", $"The file ends too early, at {where}.", "The last part is missing; fetch the whole file, or close the open brackets.")
             : Refused(where, "not-json", $"The text cannot be understood at {where}.", "Look there for a comma, quote or bracket that is missing or too many.");
     }
