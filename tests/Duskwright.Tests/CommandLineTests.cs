@@ -34,6 +34,35 @@ public sealed class CommandLineTests : IDisposable
         Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("--cells is three; a whole number from 1 to 24 is allowed.", "sums", "resistor", "--cells", "three")]
+    [InlineData("--cells is 0; a whole number from 1 to 24 is allowed.", "sums", "resistor", "--cells", "0")]
+    [InlineData("--mm is 47cm; a number from 1 to 100000, without its unit, is allowed.", "sums", "wire", "--mm", "47cm")]
+    [InlineData("--ma is 1,500; a number from 0.001 to 100000, without its unit, is allowed.", "sums", "resistor", "--ma", "1,500")]
+    [InlineData("--ma is nan; a number from 0.001 to 100000, without its unit, is allowed.", "sums", "resistor", "--ma", "nan")]
+    [InlineData("--paper is A3; A4 or Letter is allowed.", "book", "x.json", "--out", "x", "--paper", "A3")]
+    [InlineData("--port is 65536; a whole number from 1 to 65535 is allowed.", "serve", "--port", "65536")]
+    [InlineData("There is no wire \"fuse-wire\" in the catalogue. Known are cu-0.10,", "sums", "fuse", "--wire", "fuse-wire")]
+    [InlineData("There is no list nothing.csv. Look at the spelling and the folder.", "import", "nothing.csv", "--out", "x.json")]
+    [InlineData("Unrecognized command or argument 'stdy'.", "stdy")]
+    public async Task What_is_typed_wrong_is_named_with_what_is_allowed(string sentence, params string[] words)
+    {
+        var (code, text, error) = await Run(words);
+        Assert.Equal((2, ""), (code, text));
+        Assert.StartsWith(sentence, error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("1,5")]
+    [InlineData("1.5")]
+    public async Task A_decimal_comma_is_a_decimal_point(string milliamperes)
+    {
+        // 4.5 V and a warm white LED: Ohm's law gives more than a kiloohm at 1.5 mA and about a hundred ohms at 15 mA.
+        var (code, text, _) = await Run("sums", "resistor", "--ma", milliamperes);
+        Assert.Equal(0, code);
+        Assert.StartsWith("1.2\u2009kΩ", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_broken_town_names_the_place()
     {

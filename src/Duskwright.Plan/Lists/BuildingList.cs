@@ -13,6 +13,14 @@ public static class BuildingList
 {
     private const int MostCharacters = 1_000_000;
 
+    /// <summary>Reads the file of a list.</summary>
+    /// <param name="bytes">UTF-8, or UTF-16 with its mark, as spreadsheets save "Unicode text".</param>
+    /// <returns>A town with what was assumed, or every problem found.</returns>
+    public static ListResult Read(ReadOnlySpan<byte> bytes) =>
+        ListBytes.Text(bytes) is { } text
+            ? Read(text)
+            : Refused("", "list-encoding", "The list is not UTF-8 text.", "Save it again as CSV UTF-8, or as plain text in UTF-8.");
+
     /// <summary>Reads a list.</summary>
     /// <param name="text">The list as text.</param>
     /// <returns>A town with what was assumed, or every problem found, each with its line.</returns>

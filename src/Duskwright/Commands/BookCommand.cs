@@ -16,7 +16,7 @@ internal static class BookCommand
     {
         var town = Shared.TownPath();
         var folder = Shared.Out("the folder to write into; made where it is not there");
-        var paper = new Option<PaperSize>("--paper") { Description = "A4 or Letter", DefaultValueFactory = _ => PaperSize.A4 };
+        var paper = Typed.OneOf("--paper", "A4 or Letter", PaperSize.A4);
         var json = Shared.Json();
         var command = new Verb(
             "book",
@@ -36,6 +36,12 @@ internal static class BookCommand
     {
         if (ReadTown.From(path) is not { } town)
         {
+            return ExitCode.BadInput;
+        }
+
+        if (File.Exists(folder))
+        {
+            Console.Error.WriteLine($"{folder} is a file, and the book is written into a folder; name another.");
             return ExitCode.BadInput;
         }
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Duskwright.Plan.Format;
 using Duskwright.Plan.Lists;
 using Duskwright.Proposals;
 using Duskwright.Store.Exchange;
@@ -29,10 +30,16 @@ internal static class ImportCommand
 
     private static int Run(string list, string path, bool json)
     {
-        string text;
+        if (Fault(list, path) is { } fault)
+        {
+            Console.Error.WriteLine(fault);
+            return ExitCode.BadInput;
+        }
+
+        byte[] bytes;
         try
         {
-            text = File.ReadAllText(list);
+            bytes = File.ReadAllBytes(list);
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
@@ -40,7 +47,7 @@ internal static class ImportCommand
             return ExitCode.BadInput;
         }
 
-        var read = BuildingList.Read(text);
+        var read = BuildingList.Read(bytes);
         if (read.Town is not { } town)
         {
             ReadTown.Complain(list, read.Problems);
@@ -70,4 +77,13 @@ internal static class ImportCommand
 
         return ExitCode.Fine;
     }
+
+    // What the system says of these is hard to read, or wrong about what is amiss.
+    private static string? Fault(string list, string path) =>
+        Directory.Exists(list) ? $"{list} is a folder; name the list in it."
+        : !File.Exists(list) ? $"There is no list {list}. Look at the spelling and the folder."
+        : new FileInfo(list).Length > TownJson.MostBytes ? $"{list} is larger than {TownJson.MostBytes / 1048576} MB. Check that this is a list of houses and not a picture."
+        : Directory.Exists(path) ? $"{path} is a folder; name the town to write, such as {Path.Combine(path, "town.json")}."
+        : Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !Directory.Exists(folder) ? $"There is no folder {folder}. Make it, or write the town elsewhere."
+        : null;
 }

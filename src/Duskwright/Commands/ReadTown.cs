@@ -10,6 +10,12 @@ internal static class ReadTown
 {
     internal static Town? From(string path)
     {
+        if (Directory.Exists(path))
+        {
+            Console.Error.WriteLine($"{path} is a folder; name the town in it.");
+            return null;
+        }
+
         var read = TownFile.Read(path);
         if (read.Town is null)
         {

@@ -9,7 +9,7 @@ internal static class ServeCommand
     internal static Command Create()
     {
         var town = new Argument<string?>("TOWN") { Description = "the town to open; the demo town where none is named", Arity = ArgumentArity.ZeroOrOne };
-        var port = new Option<int?>("--port") { Description = "the port on this machine; 5187 where none is named, a free one where it is taken" };
+        var port = Typed.Whole("--port", "the port on this machine; a free one is taken where this one is busy", ServeApp.UsualPort, 1, 65_535);
         var command = new Verb(
             "serve",
             "Open the app in a browser on this machine.",
@@ -23,6 +23,6 @@ internal static class ServeCommand
         return command;
     }
 
-    internal static Task<int> ServeAsync(string? townPath, int? port, CancellationToken cancel) =>
-        ServeApp.RunAsync(townPath, port is { } wished ? $"http://127.0.0.1:{wished}" : ServeApp.UsualUrl, cancel);
+    internal static Task<int> ServeAsync(string? townPath, int port, CancellationToken cancel) =>
+        ServeApp.RunAsync(townPath, port, cancel);
 }

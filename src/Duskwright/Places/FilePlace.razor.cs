@@ -1,7 +1,7 @@
-using System.Text;
 using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Format;
+using Duskwright.Plan.Lists;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components.Forms;
 
@@ -50,7 +50,7 @@ public partial class FilePlace
         }
         else
         {
-            var typed = TypedPlan.Of(Encoding.UTF8.GetString(bytes));
+            var typed = TypedPlan.Of(BuildingList.Read(bytes));
             _problems = typed.Problems;
             if (typed.Study is { } study)
             {

@@ -12,8 +12,8 @@ namespace Duskwright.Serve;
 /// <summary>The local web app: one open town, served to this machine only.</summary>
 public static class ServeApp
 {
-    /// <summary>Where the app is found unless that port is taken.</summary>
-    public const string UsualUrl = "http://127.0.0.1:5187";
+    /// <summary>The port at which the app is found unless it is taken.</summary>
+    public const int UsualPort = 5187;
 
     /// <summary>Builds the app without starting it.</summary>
     /// <param name="options">Arguments and paths of the host.</param>
@@ -56,10 +56,10 @@ public static class ServeApp
 
     /// <summary>Serves until cancelled.</summary>
     /// <param name="townPath">The file to open; none for the demo town.</param>
-    /// <param name="url">Address to listen on; another port is taken where this one is busy.</param>
+    /// <param name="port">The port to listen on, 1 to 65535; another is taken where this one is busy.</param>
     /// <param name="cancel">Ends the app.</param>
     /// <returns>0, or 2 where the file cannot be opened.</returns>
-    public static async Task<int> RunAsync(string? townPath, string url, CancellationToken cancel)
+    public static async Task<int> RunAsync(string? townPath, int port, CancellationToken cancel)
     {
         var opened = OpenTown.FromFile(townPath);
         if (opened.Town is not { } town)
@@ -69,20 +69,20 @@ public static class ServeApp
         }
 
         await using var app = Build(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory }, town);
-        app.Urls.Add(FreeUrl(new Uri(url)));
+        app.Urls.Add(FreeUrl(port));
         await app.StartAsync(cancel);
         await Console.Out.WriteLineAsync($"Duskwright is at {app.Urls.First()}  (Ctrl+C ends it)".AsMemory(), cancel);
         await app.WaitForShutdownAsync(cancel);
         return ExitCode.Fine;
     }
 
-    private static string FreeUrl(Uri wished)
+    private static string FreeUrl(int wished)
     {
         try
         {
-            using var probe = new TcpListener(IPAddress.Loopback, wished.Port);
+            using var probe = new TcpListener(IPAddress.Loopback, wished);
             probe.Start();
-            return wished.ToString();
+            return $"http://127.0.0.1:{wished}";
         }
         catch (SocketException)
         {

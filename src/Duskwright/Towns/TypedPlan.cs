@@ -15,9 +15,11 @@ public sealed record TypedPlan(TownStudy? Study, ItemList<Problem> Problems, Ite
     /// <summary>Reads typed lines and gives them packs and switches.</summary>
     /// <param name="text">The lines.</param>
     /// <returns>What comes out; problems and assumptions in the order of the lines.</returns>
-    public static TypedPlan Of(string text)
-    {
-        var read = BuildingList.Read(text);
-        return new TypedPlan(read.Town is { } town ? TownStudy.Of(StartingPlan.Of(town)) : null, read.Problems, read.Assumptions);
-    }
+    public static TypedPlan Of(string text) => Of(BuildingList.Read(text));
+
+    /// <summary>Gives a list that was read packs and switches.</summary>
+    /// <param name="read">The list.</param>
+    /// <returns>What comes out.</returns>
+    public static TypedPlan Of(ListResult read) =>
+        new(read.Town is { } town ? TownStudy.Of(StartingPlan.Of(town)) : null, read.Problems, read.Assumptions);
 }

@@ -196,6 +196,30 @@ public class BuildingListTests
         Assert.EndsWith(".", problem.Remedy, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(new byte[] { 0x43, 0x61, 0x66, 0xE9, 0x2C, 0x32 })] // "Café,2" in Latin-1
+    [InlineData(new byte[] { 0x41, 0x00, 0x2C, 0x00, 0x32, 0x00 })] // "A,2" in UTF-16 without its mark
+    [InlineData(new byte[] { 0xFF, 0xFE, 0x00, 0xD8 })] // half a character
+    public void Letters_that_cannot_be_known_are_not_guessed_at(byte[] bytes)
+    {
+        var read = BuildingList.Read(bytes);
+        Assert.Null(read.Town);
+        Assert.Equal(("list-encoding", "The list is not UTF-8 text."), (Assert.Single(read.Problems).Rule, read.Problems[0].Message));
+    }
+
+    // Source: Unicode Standard, section 23.8: a file of UTF-16 begins with FF FE or FE FF, one of UTF-8 may begin with EF BB BF.
+    [Theory]
+    [InlineData("utf-8", false)]
+    [InlineData("utf-8", true)]
+    [InlineData("utf-16", true)]
+    [InlineData("utf-16BE", true)]
+    public void A_list_is_read_as_spreadsheets_save_it(string encoding, bool marked)
+    {
+        var coded = System.Text.Encoding.GetEncoding(encoding);
+        byte[] bytes = [.. marked ? coded.GetPreamble() : [], .. coded.GetBytes("Café,2,30 cm")];
+        Assert.Equal("Café", BuildingList.Read(bytes).Town!.Buildings[0].Name);
+    }
+
     [Fact]
     public void All_bad_lines_are_named_at_once() =>
         Assert.Equal(["line 2", "line 4", "line 5"], BuildingList.Read("house;LEDs;distance\nA;four;47 cm\nB;2;30 cm\nC;2;far\nD;300;9 cm").Problems.Select(p => p.Path));
