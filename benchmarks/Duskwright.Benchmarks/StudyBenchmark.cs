@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Duskwright.Book.Sheets;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
@@ -15,6 +16,7 @@ namespace Duskwright.Benchmarks;
 internal static class StudyBenchmark
 {
     private const int Turns = 9;
+    private static readonly BookOptions Options = new(PaperSize.A4, new DateOnly(2026, 11, 25));
     private static readonly Town Nowhere = new() { Name = "" };
 
     internal static int Run()
@@ -25,11 +27,14 @@ internal static class StudyBenchmark
         var study = TownStudy.Of(town);
         _ = Everything(study);
         var edit = Median(turn => Everything(study.After(WithTail(town, turn))));
+        var pages = BenchBook.WritePdf(study, Options, Stream.Null);
+        var book = Median(_ => BenchBook.WritePdf(TownStudy.Of(town), Options, Stream.Null));
         var rule = RuleOfThumb();
 
         var table = new Table().AddColumns("claim", "goal", "measured", "holds");
         var holds = Row(table, "Saltmarrow in full, after start-up", "under 1000 ms", full, full < 1000)
             & Row(table, "one building edited, computed again", "under 50 ms", edit, edit < 50)
+            & Row(table, $"its book of {pages} pages", "under 5000 ms", book, book < 5000)
             & rule;
         AnsiConsole.Write(table);
         return holds ? 0 : 1;

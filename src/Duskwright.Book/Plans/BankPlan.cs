@@ -17,7 +17,7 @@ public static class BankPlan
     /// <summary>Draws the bank.</summary>
     /// <param name="study">The town's results.</param>
     /// <param name="moment">The hour.</param>
-    /// <param name="chosen">The id of the chosen supply.</param>
+    /// <param name="chosen">The id of the chosen supply; its key in the drawing is "pack:" and that id.</param>
     /// <returns>The drawing.</returns>
     public static Drawing Of(TownStudy study, Moment moment, string? chosen)
     {
@@ -26,7 +26,7 @@ public static class BankPlan
                     let marks = Pack(pack.Result, moment, pack.Result.Supply.Id == chosen).ToItemList()
                     select new Part([new Placed(pack.Left, 0, 0, marks)])
                     {
-                        Key = pack.Result.Supply.Id,
+                        Key = $"pack:{pack.Result.Supply.Id}",
                         Chosen = pack.Result.Supply.Id == chosen,
                         Words = string.Join(' ', marks.OfType<Lettering>().Select(l => l.Text)),
                     };

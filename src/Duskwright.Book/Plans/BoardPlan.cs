@@ -32,6 +32,7 @@ public static class BoardPlan
             .. board.Bank is { } bank ? BankOnPlan.Of(study, moment, bank, depth, width, view) : [],
             .. Wires(study, view, depth),
             .. Holes(study, depth),
+            Numbers(study, view, depth),
         ];
         if (view.Dusk)
         {
@@ -58,6 +59,24 @@ public static class BoardPlan
                 };
             }
         }
+    }
+
+    // The number of each circuit, in the middle of the longest straight stretch of its wires.
+    private static Part Numbers(TownStudy study, BoardView view, double depth)
+    {
+        var circuits = study.Buildings.ToDictionary(b => b.Building.Key, b => b.Circuit, StringComparer.Ordinal);
+        var stretches =
+            from route in study.Town.Routes.Concat(view.Suggested)
+            let circuit = circuits.GetValueOrDefault(route.Building)
+            where circuit > 0
+            from ends in route.Points.Zip(route.Points.Skip(1), (a, b) => (From: (X: a.X.Millimetres, Y: depth - a.Y.Millimetres), To: (X: b.X.Millimetres, Y: depth - b.Y.Millimetres)))
+            group ends by circuit into wires
+            select (Circuit: wires.Key, Longest: wires.MaxBy(w => Math.Pow(w.From.X - w.To.X, 2) + Math.Pow(w.From.Y - w.To.Y, 2)));
+        return new Part(stretches.SelectMany(s => (Mark[])
+        [
+            new Stroke(Trace.Circle((s.Longest.From.X + s.Longest.To.X) / 2, (s.Longest.From.Y + s.Longest.To.Y) / 2, 2 * view.Pen), Inks.Badge(s.Circuit)),
+            new Lettering((s.Longest.From.X + s.Longest.To.X) / 2, ((s.Longest.From.Y + s.Longest.To.Y) / 2) + (0.95 * view.Pen), s.Circuit.ToString(CultureInfo.InvariantCulture), Inks.Number, Anchor.Middle),
+        ]).ToItemList());
     }
 
     private static IEnumerable<Part> Holes(TownStudy study, double depth)

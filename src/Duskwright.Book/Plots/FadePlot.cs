@@ -30,8 +30,8 @@ public static class FadePlot
         {
             marks.Add(new Stroke(Trace.Segment(Left, Y(lightness), Left + Width, Y(lightness)), lightness == 100 ? Inks.Fine : Inks.Limit));
 
-            // The curve falls from the left top: there the limits' words are clear of it, and at the right end the fresh one's.
-            marks.Add(lightness == 100 ? new Lettering(Left + Width, Y(lightness) - 4, words, Inks.Note, Anchor.End) : new Lettering(Left + 6, Y(lightness) - 4, words, Inks.Note));
+            // The curve falls from the left top: below their lines at the left the limits' words are clear of it, and the fresh one's at the right end.
+            marks.Add(lightness == 100 ? new Lettering(Left + Width, Y(lightness) - 4, words, Inks.Note, Anchor.End) : new Lettering(Left + 6, Y(lightness) + 13, words, Inks.Note));
         }
 
         marks.Add(new Stroke(Trace.Chain(Enumerable.Range(0, Samples + 1).Select(i => hours * i / Samples).Select(h => (X(h), Y(Worst(h))))), Inks.Curve));

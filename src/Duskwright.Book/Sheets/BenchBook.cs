@@ -15,7 +15,8 @@ public static class BenchBook
     /// <param name="study">The town's results.</param>
     /// <param name="options">Paper and date.</param>
     /// <param name="stream">Where to write.</param>
-    public static void WritePdf(TownStudy study, BookOptions options, Stream stream)
+    /// <returns>How many pages.</returns>
+    public static int WritePdf(TownStudy study, BookOptions options, Stream stream)
     {
         using var flow = new PageFlow(stream, study.Town.Name, options);
         Cautions(flow, study);
@@ -30,6 +31,8 @@ public static class BenchBook
         {
             BuildingSheet.Draw(flow, study, building);
         }
+
+        return flow.Pages;
     }
 
     private static void Cautions(PageFlow flow, TownStudy study)

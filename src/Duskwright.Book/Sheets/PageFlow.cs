@@ -38,6 +38,9 @@ internal sealed class PageFlow : IDisposable
         _document = SKDocument.CreatePdf(stream, new SKDocumentPdfMetadata { RasterDpi = 2540, Title = $"{town}, bench book", Creation = printed, Modified = printed });
     }
 
+    /// <summary>How many pages were begun.</summary>
+    internal int Pages => _pages;
+
     internal float Width => _page.Width - (2 * Margin);
 
     internal float Room => _page.Height - Margin - FootHeight - (_ruled ? RulerHeight : 0) - _y;

@@ -15,5 +15,8 @@ public partial class Note
 
     private string Mark => Finding.Severity switch { Severity.Spoils => "spoil", Severity.Look => "warn", _ => "sound" };
 
+    // The key of the thing in the picture; a hairline is drawn to it.
+    private string? About => Finding.Subject.Kind switch { SubjectKind.Building => Finding.Subject.Key, SubjectKind.Supply => $"pack:{Finding.Subject.Key}", _ => null };
+
     private string Word => Finding.Severity switch { Severity.Spoils => "Spoils the show.", Severity.Look => "Worth a look.", _ => "All well." };
 }

@@ -82,7 +82,7 @@ public sealed class LeafTests : BunitContext
         Assert.All(spots, s => Assert.Equal("0", s.GetAttribute("tabindex")));
         Assert.Equal("true", Assert.Single(spots, s => s.GetAttribute("aria-pressed") == "true").GetAttribute("aria-pressed"));
         spots[2].KeyDown("Enter");
-        Assert.Equal(Harbour.Packs[2].Supply.Id, picked);
+        Assert.Equal($"pack:{Harbour.Packs[2].Supply.Id}", picked);
     }
 
     [Fact]
