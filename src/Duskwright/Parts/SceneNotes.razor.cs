@@ -11,7 +11,7 @@ public partial class SceneNotes
 
     private string Lit => Scene.Lamps == 0
         ? "It lights nothing."
-        : $"{Switches(Scene.Packs.SelectMany(p => p.SwitchGroups))} {(Scene.Packs.Sum(p => p.SwitchGroups.Count) == 1 ? "lights" : "light")} {Counted(Scene.Lamps, "LED")} in {Counted(Scene.Buildings.Count, "building")}; all else is off.";
+        : $"{Switches(Scene.Packs.SelectMany(p => p.SwitchGroups))} {(Scene.Packs.Sum(p => p.SwitchGroups.Count) == 1 ? "lights" : "light")} {Counted(Scene.Lamps, "LED")} in {Counted(Scene.Buildings.Count, "building")}.";
 
     private string Dark => $"{Switches(Scene.Unfed)} {(Scene.Unfed.Count == 1 ? "lights" : "light")} nothing: give {(Scene.Unfed.Count == 1 ? "it" : "each")} a pack and lamps, or leave {(Scene.Unfed.Count == 1 ? "it" : "them")} out of the scene.";
 

@@ -135,4 +135,21 @@ public sealed class LeafTests : BunitContext
         Assert.Equal(scene.Packs.Count, notes.FindAll("p.speaks").Count);
         Assert.All(scene.Packs.Zip(notes.FindAll("p.speaks")), x => Assert.Contains($"First to fade is {x.First.Worst!.Lamp} of {x.First.Worst.Building}", x.Second.TextContent, StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("13", "\"13\" will not do: a whole number from 1 to 12 is allowed.")]
+    [InlineData("2.5", "\"2.5\" will not do: a whole number from 1 to 12 is allowed.")]
+    [InlineData("", "A number is missing: a whole number from 1 to 12 is allowed.")]
+    public void A_number_that_cannot_be_stays_as_typed_and_is_said_with_what_is_allowed(string typed, string sentence)
+    {
+        var told = false;
+        var field = Render<NumberField>(p => p.Add(f => f.Label, "How many in a row").Add(f => f.Value, 3).Add(f => f.Least, 1).Add(f => f.Most, 12).Add(f => f.Whole, true).Add(f => f.Changed, _ => told = true));
+        field.Find("input").Input(typed);
+        Assert.False(told);
+        Assert.Equal((typed, "true"), (field.Find("input").GetAttribute("value"), field.Find("input").GetAttribute("aria-invalid")));
+        Assert.Equal($"{sentence} The answer is still for 3.", field.Find("[role=alert]").TextContent);
+        field.Find("input").Input("4");
+        Assert.True(told);
+        Assert.Empty(field.FindAll("[role=alert]"));
+    }
 }

@@ -1,0 +1,55 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>A field for a number. What is typed stays as it is typed; what cannot be is said, and the last number that could be still holds.</summary>
+public partial class NumberField
+{
+    private string _typed = "";
+    private string? _refused;
+    private double? _shown;
+
+    [Parameter, EditorRequired]
+    public string Label { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public double Value { get; set; }
+
+    [Parameter, EditorRequired]
+    public double Least { get; set; }
+
+    [Parameter, EditorRequired]
+    public double Most { get; set; }
+
+    [Parameter]
+    public bool Whole { get; set; }
+
+    [Parameter]
+    public EventCallback<double> Changed { get; set; }
+
+    private string Id => $"refused-{string.Concat(Label.Where(char.IsLetter))}";
+
+    protected override void OnParametersSet()
+    {
+        if (_shown != Value)
+        {
+            (_shown, _typed, _refused) = (Value, Text(Value), null);
+        }
+    }
+
+    private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+
+    private Task Read(ChangeEventArgs e)
+    {
+        _typed = e.Value?.ToString() ?? "";
+        if (double.TryParse(_typed, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= Least && number <= Most && (!Whole || double.IsInteger(number)))
+        {
+            (_shown, _refused) = (number, null);
+            return Changed.InvokeAsync(number);
+        }
+
+        _refused = $"{(_typed.Length == 0 ? "A number is missing" : $"\"{_typed}\" will not do")}: {(Whole ? "a whole number" : "a number")} from {Text(Least)} to {Text(Most)} is allowed.";
+        return Task.CompletedTask;
+    }
+}
