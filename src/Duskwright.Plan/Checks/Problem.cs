@@ -5,4 +5,8 @@ namespace Duskwright.Plan.Checks;
 /// <param name="Rule">The rule's short name, stable.</param>
 /// <param name="Message">One sentence: what is wrong and what is allowed.</param>
 /// <param name="Remedy">One short sentence: what to do.</param>
-public sealed record Problem(string Path, string Rule, string Message, string Remedy);
+public sealed record Problem(string Path, string Rule, string Message, string Remedy)
+{
+    /// <summary>The place to show before the message; empty where the message begins with it, as in lists.</summary>
+    public string Place => Message.StartsWith(Path, StringComparison.OrdinalIgnoreCase) ? "" : Path;
+}

@@ -149,7 +149,12 @@ public static class BuildingList
         }
 
         var line = lineOf(index);
-        return problem with { Path = $"line {line}", Message = $"Line {line}: {problem.Message}" };
+        return problem with
+        {
+            Path = $"line {line}",
+            Message = $"Line {line}: {problem.Message}",
+            Remedy = problem.Rule == "named-twice" ? "Give one of them another name." : problem.Remedy, // a list has no ids
+        };
     }
 
     private static ListResult Refused(string path, string rule, string message, string remedy) =>

@@ -75,6 +75,10 @@ internal sealed class ListRowReader(int line)
         {
             Read(ListField.Name, text, null);
         }
+        else if (text.Length == 0 || text is "-" or "–")
+        {
+            return;
+        }
         else if (place == 1 && (ListWords.Count(text) is null || LengthText.Read(text, null) is not { UnitAssumed: false }))
         {
             Read(ListField.Leds, text, null);
@@ -120,6 +124,12 @@ internal sealed class ListRowReader(int line)
         if (text.Length == 1 && char.IsLetter(text[0]))
         {
             return ListField.SwitchGroup;
+        }
+
+        // A number in the place of the distance is meant as one; it is said there why it cannot be.
+        if (Row.Distance is null && (char.IsAsciiDigit(text[0]) || text[0] == '-'))
+        {
+            return ListField.Distance;
         }
 
         Wrong("list-field", $"\"{text}\" cannot be understood", "Put a line of headings on top, such as house, LEDs, distance, storeys.");

@@ -71,7 +71,7 @@ internal static partial class ListWords
         _ => null,
     };
 
-    [GeneratedRegex(@"^(?<count>\d{1,6})\s*[x×]?\s*(?<rest>[^\d].*)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<count>\d{1,6})\s*[x×]?\s*(?<rest>[^\d.,].*)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex CountAndRest();
 
     [GeneratedRegex(@"^(?<number>\d{1,7}([.,]\d{1,3})?)\s*((?<letter>[kKrR])(?<behind>\d{1,2})?)?\s*(ohms?|Ω|Ω)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

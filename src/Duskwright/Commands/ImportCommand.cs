@@ -69,7 +69,7 @@ internal static class ImportCommand
             return ExitCode.Fine;
         }
 
-        Console.Out.WriteLine($"{path}: {town.Buildings.Count} buildings, {named.Supplies.Count} packs.");
+        Console.Out.WriteLine($"{path}: {Counted(town.Buildings.Count, "building")}, {Counted(named.Supplies.Count, "pack")}.");
         foreach (var assumption in read.Assumptions)
         {
             Console.Out.WriteLine($"Assumed: {assumption}");
@@ -77,6 +77,8 @@ internal static class ImportCommand
 
         return ExitCode.Fine;
     }
+
+    private static string Counted(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 
     // What the system says of these is hard to read, or wrong about what is amiss.
     private static string? Fault(string list, string path) =>

@@ -30,7 +30,7 @@ internal static class ReadTown
         Console.Error.WriteLine(problems.Count == 1 ? $"{path} cannot be used:" : $"{path} cannot be used, for {problems.Count} reasons:");
         foreach (var problem in problems)
         {
-            Console.Error.WriteLine($"  {(problem.Path.Length > 0 ? $"{problem.Path}: " : "")}{problem.Message} {problem.Remedy}");
+            Console.Error.WriteLine($"  {(problem.Place.Length > 0 ? $"{problem.Place}: " : "")}{problem.Message} {problem.Remedy}");
         }
     }
 }

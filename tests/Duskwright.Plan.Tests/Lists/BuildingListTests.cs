@@ -171,7 +171,7 @@ public class BuildingListTests
 
     [Theory]
     [InlineData("Chandlery, four, 47 cm", "line 1", "list-leds", "Line 1, Chandlery: \"four\" is no number of LEDs; a whole number is allowed.")]
-    [InlineData("Chandlery, 4, 47 furlongs", "line 1", "list-field", "Line 1, Chandlery: \"47 furlongs\" cannot be understood.")]
+    [InlineData("Chandlery, 4, 47 furlongs", "line 1", "list-length", "Line 1, Chandlery: \"47 furlongs\" is no distance; a number in mm, cm, m or inches is allowed.")]
     [InlineData("house,distance\nChandlery,far away", "line 2", "list-length", "Line 2, Chandlery: \"far away\" is no distance; a number in mm, cm, m or inches is allowed.")]
     [InlineData("house;distance\nChandlery;1,200 mm", "line 2", "list-length", "Line 2, Chandlery: \"1,200 mm\" is no distance; a number in mm, cm, m or inches is allowed.")]
     [InlineData("Chandlery; 4 plaid; 47 cm", "line 1", "list-colour", "Line 1, Chandlery: \"plaid\" is no colour of lamp that is known; known are warm white, white, amber, orange, yellow, red, green, blue, flickering, flicker.")]
@@ -181,6 +181,10 @@ public class BuildingListTests
     [InlineData("house;LEDs\nChandlery;201", "line 2", "led-count", "Line 2: Chandlery has 201 LEDs; 0 to 200 are allowed.")]
     [InlineData("Chandlery; 4\n\nChandlery; 3", "line 3", "named-twice", "Line 3: There is another building called \"chandlery\".")]
     [InlineData("Chandlery; 4; 0 mm", "line 1", "size", "Line 1: Chandlery: distance_mm is 0; more than 0 and at most 20000 mm is allowed.")]
+    [InlineData("Chandlery, 2.5, 47 cm", "line 1", "list-leds", "Line 1, Chandlery: \"2.5\" is no number of LEDs; a whole number is allowed.")]
+    [InlineData("Chandlery, 2, 1,200 mm", "line 1", "list-length", "Line 1, Chandlery: \"1,200 mm\" is no distance; a number in mm, cm, m or inches is allowed.")]
+    [InlineData("Chandlery, 2, 30 km", "line 1", "list-length", "Line 1, Chandlery: \"30 km\" is no distance; a number in mm, cm, m or inches is allowed.")]
+    [InlineData("Chandlery, 2, 30 cm\nchandlery, 3, 40 cm", "line 2", "named-twice", "Line 2: There is another building called \"chandlery\".")]
     [InlineData("; 4; 47 cm", "line 1", "no-name", "Line 1: A building has a name without letters or digits.")]
     [InlineData("house,LEDs\n\"Chandlery,4", "line 2", "list-quote", "Line 2: a quote is opened and never closed.")]
     [InlineData("house,LEDs\nChandlery,4,47 cm", "line 2", "list-fields", "Line 2 has 3 fields, and there are 2 headings.")]
@@ -218,6 +222,13 @@ public class BuildingListTests
         var coded = System.Text.Encoding.GetEncoding(encoding);
         byte[] bytes = [.. marked ? coded.GetPreamble() : [], .. coded.GetBytes("Café,2,30 cm")];
         Assert.Equal("Café", BuildingList.Read(bytes).Town!.Buildings[0].Name);
+    }
+
+    [Fact]
+    public void A_field_left_empty_says_nothing()
+    {
+        var building = Sound("Inn,2,,,fixed,-").Buildings[0];
+        Assert.Equal((2, null, BuildingState.Fixed), (building.Leds, building.Distance, building.State));
     }
 
     [Fact]
