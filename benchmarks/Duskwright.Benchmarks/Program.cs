@@ -5,6 +5,7 @@ return args switch
 {
     ["study"] => StudyBenchmark.Run(),
     ["harness", .. var rest] => HarnessBenchmark.Run(Folder(rest), rest.Contains("--all")),
+    ["circuits"] => CircuitsBenchmark.Run(),
     _ => Usage(),
 };
 
@@ -12,6 +13,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: study, harness [--instances DIR] [--all].");
+    Console.Error.WriteLine("Name a room: circuits, study, harness [--instances DIR] [--all].");
     return 2;
 }

@@ -20,7 +20,7 @@ public sealed record LedLaw(double RefVolts, double RefAmps, double Ideality, do
     public const double BoltzmannOverCharge = 1.380649e-23 / 1.602176634e-19;
 
     // Where neither lamp nor lead has any resistance, a micro-ohm keeps the closed form; it moves 20 mA by 20 nV.
-    private const double LeastOhms = 1e-6;
+    internal const double LeastOhms = 1e-6;
 
     /// <summary>Change of a white LED's voltage per kelvin, V/K (Khanna, Fundamentals of Solid-State Lighting, eq. 14.1).</summary>
     public const double WhiteVoltsPerKelvin = -0.003;

@@ -9,7 +9,17 @@ internal static class Connectivity
     internal static string? Floating(Network network)
     {
         var group = Enumerable.Range(0, network.NodeCount).ToArray();
-        int Root(int node) => group[node] == node ? node : group[node] = Root(group[node]);
+        int Root(int node)
+        {
+            while (group[node] != node)
+            {
+                group[node] = group[group[node]];
+                node = group[node];
+            }
+
+            return node;
+        }
+
         foreach (var element in network.Elements)
         {
             group[Root(element.A)] = Root(element.B);

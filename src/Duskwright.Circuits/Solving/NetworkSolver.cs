@@ -3,10 +3,10 @@ using Duskwright.Circuits.Networks;
 
 namespace Duskwright.Circuits.Solving;
 
-/// <summary>Solves networks of one structure; ordering and pattern are worked out once.</summary>
+/// <summary>Solves networks of one structure; how it comes apart, ordering and pattern are worked out once.</summary>
 /// <remarks>
-/// A ladder of attempts, each named in the solution: plain Newton; Newton with shortened steps; all sources raised from nothing;
-/// a conductance beside every node that is taken away bit by bit. Not safe for two threads at once.
+/// A ladder of attempts, each named in the solution: Newton on chains and ports; Newton on all nodes with shortened steps; all sources
+/// raised from nothing; a conductance beside every node that is taken away bit by bit. Not safe for two threads at once.
 /// </remarks>
 public sealed class NetworkSolver
 {
@@ -16,19 +16,35 @@ public sealed class NetworkSolver
     private const double MostShuntSiemens = 1e-2;
     private const double LeastShuntSiemens = 1e-12;
 
-    private readonly ImmutableArray<(int A, int B)> _structure;
+    private readonly int[] _from;
+    private readonly int[] _to;
     private readonly string? _floating;
-    private readonly Newton? _newton;
+    private readonly KirchhoffBalance _balance;
     private readonly double[] _volts;
+    private PortNewton? _ports;
+    private NetworkValues? _values;
+    private PortPlan? _plan;
+    private Newton? _newton;
+    private Network? _loaded;
 
     /// <summary>Works out the structure of a network.</summary>
     /// <param name="network">Any network of the structure: the same nodes and the same ends of elements in the same order.</param>
     public NetworkSolver(Network network)
     {
-        _structure = [.. network.Elements.Select(e => (e.A, e.B))];
+        _from = new int[network.Elements.Length];
+        _to = new int[network.Elements.Length];
+        for (var i = 0; i < _from.Length; i++)
+        {
+            (_from[i], _to[i]) = (network.Elements[i].A, network.Elements[i].B);
+        }
+
         _volts = new double[network.NodeCount];
+        _balance = new KirchhoffBalance(network.NodeCount, _from, _to);
         _floating = Connectivity.Floating(network);
-        _newton = _floating is null && network.NodeCount > 1 ? new Newton(network) : null;
+        if (_floating is null)
+        {
+            TakeApart(network);
+        }
     }
 
     /// <summary>Finds the voltages of a network of this structure.</summary>
@@ -38,40 +54,68 @@ public sealed class NetworkSolver
     /// <exception cref="ArgumentException">The network is of another structure, or the start has another number of nodes.</exception>
     public Solution Solve(Network network, ReadOnlySpan<double> start = default)
     {
-        CheckStructure(network);
-        Array.Clear(_volts);
-        if (!start.IsEmpty)
+        if (!ReferenceEquals(network, _loaded))
         {
-            if (start.Length != _volts.Length)
-            {
-                throw new ArgumentException($"The start has {start.Length} voltages; {_volts.Length} are needed, one a node.", nameof(start));
-            }
-
-            start.CopyTo(_volts);
+            CheckStructure(network);
         }
 
-        if (_newton is null)
+        if (!start.IsEmpty && start.Length != _volts.Length)
         {
-            return Ended(network, _floating is null ? SolveStatus.Solved : SolveStatus.Floating, "structure", _floating);
+            throw new ArgumentException($"The start has {start.Length} voltages; {_volts.Length} are needed, one a node.", nameof(start));
         }
 
-        _newton.Steps = 0;
-        var attempt = Plain(network, _newton) ?? Damped(network, _newton) ?? SourceStepping(network, _newton) ?? ConductanceStepping(network, _newton);
-        if (attempt is not null)
+        if (_floating is not null)
         {
-            return Ended(network, SolveStatus.Solved, attempt, null);
+            var none = Enumerable.Repeat(double.NaN, network.Elements.Length).ToImmutableArray();
+            return new Solution(SolveStatus.Floating, "structure", 0, 0, [.. new double[_volts.Length]], none, _floating);
         }
 
-        var worst = _newton.Worst(network, _volts).Node;
-        return Ended(network, SolveStatus.NotConverged, "conductance stepping", network.Elements.First(e => e.A == worst || e.B == worst).Name);
+        var ports = Loaded(network);
+        return Plain(ports, start) ?? OnAllNodes(network, ports.Steps);
     }
 
-    private string? Plain(Network network, Newton newton) => newton.Run(network, _volts, damped: false) ? "plain" : null;
+    private Solution? Plain(PortNewton ports, ReadOnlySpan<double> start)
+    {
+        if (start.IsEmpty)
+        {
+            ports.Start();
+        }
+        else
+        {
+            ports.Start(start);
+        }
+
+        if (!ports.Run())
+        {
+            return null;
+        }
+
+        ports.Read();
+        return _balance.Of(ports.ElementAmps) is { Holds: true } balance
+            ? new Solution(SolveStatus.Solved, "plain", ports.Steps, balance.WorstAmps, [.. ports.NodeVolts], [.. ports.ElementAmps], null)
+            : null;
+    }
+
+    private Solution OnAllNodes(Network network, int stepsBefore)
+    {
+        var newton = _newton ??= new Newton(network);
+        newton.Steps = stepsBefore;
+        var attempt = Damped(network, newton) ?? SourceStepping(network, newton) ?? ConductanceStepping(network, newton);
+        var (worst, residual) = newton.Worst(network, _volts);
+        return new Solution(
+            attempt is null ? SolveStatus.NotConverged : SolveStatus.Solved,
+            attempt ?? "conductance stepping",
+            newton.Steps,
+            residual,
+            [.. _volts],
+            [.. network.Elements.Select(e => ElementLaw.At(e, _volts[e.A] - _volts[e.B], 1).Amps)],
+            attempt is null ? network.Elements.First(e => e.A == worst || e.B == worst).Name : null);
+    }
 
     private string? Damped(Network network, Newton newton)
     {
         Array.Clear(_volts);
-        return newton.Run(network, _volts, damped: true) ? "damped" : null;
+        return newton.Run(network, _volts) ? "damped" : null;
     }
 
     // With all sources at nothing the answer is known, and each small rise starts from the last.
@@ -80,7 +124,7 @@ public sealed class NetworkSolver
         Array.Clear(_volts);
         for (var step = 1; step <= SourceSteps; step++)
         {
-            if (!newton.Run(network, _volts, damped: true, sourceShare: step / (double)SourceSteps))
+            if (!newton.Run(network, _volts, sourceShare: step / (double)SourceSteps))
             {
                 return null;
             }
@@ -95,43 +139,64 @@ public sealed class NetworkSolver
         Array.Clear(_volts);
         for (var shunt = MostShuntSiemens; shunt >= LeastShuntSiemens; shunt /= 10)
         {
-            if (!newton.Run(network, _volts, damped: true, shuntSiemens: shunt))
+            if (!newton.Run(network, _volts, shuntSiemens: shunt))
             {
                 return null;
             }
         }
 
-        return newton.Run(network, _volts, damped: true) ? "conductance stepping" : null;
+        return newton.Run(network, _volts) ? "conductance stepping" : null;
+    }
+
+    private void TakeApart(Network network)
+    {
+        _plan = SeriesParallel.Of(network);
+        _values = new NetworkValues(network);
+        _ports = new PortNewton(_plan, _values);
+        _ports.Load();
+        _loaded = network;
+    }
+
+    /// <summary>The ports with the numbers of a network; taken apart anew where a part has become another kind of part.</summary>
+    private PortNewton Loaded(Network network)
+    {
+        if (!ReferenceEquals(network, _loaded))
+        {
+            var elements = network.Elements;
+            for (var i = 0; i < elements.Length; i++)
+            {
+                if (!PartKinds.MayStandAt(elements[i], _plan!.Kinds[i]))
+                {
+                    TakeApart(network);
+                    return _ports!;
+                }
+
+                _values!.Put(i, elements[i]);
+            }
+
+            _ports!.Load();
+            _loaded = network;
+        }
+
+        return _ports!;
     }
 
     private void CheckStructure(Network network)
     {
         var elements = network.Elements;
-        if (network.NodeCount != _volts.Length || elements.Length != _structure.Length)
+        if (network.NodeCount != _volts.Length || elements.Length != _from.Length)
         {
             throw new ArgumentException(
-                $"The network has {network.NodeCount} nodes and {elements.Length} elements; this solver is for {_volts.Length} and {_structure.Length}.", nameof(network));
+                $"The network has {network.NodeCount} nodes and {elements.Length} elements; this solver is for {_volts.Length} and {_from.Length}.", nameof(network));
         }
 
         for (var i = 0; i < elements.Length; i++)
         {
-            if ((elements[i].A, elements[i].B) != _structure[i])
+            if (elements[i].A != _from[i] || elements[i].B != _to[i])
             {
                 throw new ArgumentException(
-                    $"{elements[i].Name} joins nodes {elements[i].A} and {elements[i].B}; this solver is for {_structure[i].A} and {_structure[i].B} there.", nameof(network));
+                    $"{elements[i].Name} joins nodes {elements[i].A} and {elements[i].B}; this solver is for {_from[i]} and {_to[i]} there.", nameof(network));
             }
         }
-    }
-
-    private Solution Ended(Network network, SolveStatus status, string attempt, string? failedAt)
-    {
-        var amps = ImmutableArray.CreateBuilder<double>(network.Elements.Length);
-        foreach (var element in network.Elements)
-        {
-            amps.Add(status == SolveStatus.Floating ? double.NaN : ElementLaw.At(element, _volts[element.A] - _volts[element.B], 1).Amps);
-        }
-
-        var residual = _newton?.Worst(network, _volts).Amps ?? 0;
-        return new Solution(status, attempt, _newton?.Steps ?? 0, residual, [.. _volts], amps.MoveToImmutable(), failedAt);
     }
 }

@@ -2,7 +2,7 @@ using Duskwright.Circuits.Networks;
 
 namespace Duskwright.Circuits.Solving;
 
-/// <summary>Newton's method on node voltages: Kirchhoff's current law at every node but the reference.</summary>
+/// <summary>Newton's method on all node voltages, its steps shortened until the co-content falls: Kirchhoff's current law at every node but the reference.</summary>
 /// <remarks>
 /// Nodal analysis (Vlach and Singhal, Computer Methods for Circuit Analysis and Design, chapters 4 and 10). Every element's current
 /// rises with its voltage, so the imbalance is the gradient of a convex function, Millar's co-content (Philosophical Magazine 42
@@ -50,11 +50,10 @@ internal sealed class Newton
     /// <summary>Runs from the voltages given and leaves the last ones in their place.</summary>
     /// <param name="network">The network.</param>
     /// <param name="volts">On entry the start, on return the end.</param>
-    /// <param name="damped">Whether steps are shortened until the co-content falls.</param>
     /// <param name="sourceShare">Share of every source's voltage, 0 to 1.</param>
     /// <param name="shuntSiemens">A conductance from every node to the reference.</param>
     /// <returns>Whether every node balances.</returns>
-    internal bool Run(Network network, double[] volts, bool damped, double sourceShare = 1, double shuntSiemens = 0)
+    internal bool Run(Network network, double[] volts, double sourceShare = 1, double shuntSiemens = 0)
     {
         for (var turn = 0; turn < MostSteps; turn++)
         {
@@ -79,7 +78,7 @@ internal sealed class Newton
             var slope = Slope();
             var share = 1.0;
             GoAlong(volts, share);
-            while (damped && share > LeastStepShare)
+            while (share > LeastStepShare)
             {
                 Stamp(network, _trial, sourceShare, shuntSiemens, fill: false);
                 if (Slope() <= -Overshoot * slope)
