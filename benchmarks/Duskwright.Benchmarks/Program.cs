@@ -6,6 +6,7 @@ return args switch
     ["study"] => StudyBenchmark.Run(),
     ["harness", .. var rest] => HarnessBenchmark.Run(Folder(rest), rest.Contains("--all")),
     ["circuits"] => CircuitsBenchmark.Run(),
+    ["calendar", .. var rest] => CalendarBenchmark.Run(Folder(rest)),
     _ => Usage(),
 };
 
@@ -13,6 +14,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: circuits, study, harness [--instances DIR] [--all].");
+    Console.Error.WriteLine("Name a room: circuits, study, harness [--instances DIR] [--all], calendar [--instances DIR].");
     return 2;
 }
