@@ -3,6 +3,7 @@ using Duskwright.Plan.Document;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Lists;
+using Duskwright.Study.Mending;
 using Duskwright.Study.Operation;
 using Duskwright.Study.Results;
 using Duskwright.Study.Wiring;
@@ -79,6 +80,16 @@ public sealed class TownStudy
     /// <summary>The cautions that go with this town's work.</summary>
     public ItemList<Caution> Cautions => CautionRules.Of(Town);
 
+    /// <summary>What each single fault on a pack would look like, those that look alike together; computed when it is asked for.</summary>
+    /// <param name="supply">The id of a supply with lamps.</param>
+    /// <returns>The faults; empty where it lights nothing.</returns>
+    public ItemList<FaultSuspect> Faults(string supply) => Search(supply)?.All() ?? [];
+
+    /// <summary>What may have broken, from what is lit, dim and dark; a reading sharpens it.</summary>
+    /// <param name="question">What the maker sees.</param>
+    /// <returns>Suspects, the likeliest first; none where the pack lights nothing.</returns>
+    public FaultAnswer WhatBroke(FaultQuestion question) => Search(question.Supply)?.Answer(question) ?? new FaultAnswer([], null, false);
+
     /// <summary>Studies a town from nothing.</summary>
     /// <param name="town">A town without problems (<see cref="Plan.Checks.TownChecks"/>).</param>
     /// <returns>Its study.</returns>
@@ -94,4 +105,13 @@ public sealed class TownStudy
     /// <param name="roomLux">Light in the room, lx; none to leave open what reads as lit.</param>
     /// <returns>Lamps and packs then.</returns>
     public Moment At(double hour, double? roomLux = null) => Moments.Of(this, hour, roomLux);
+
+    private FaultSearch? Search(string supply)
+    {
+        var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
+        var input = CircuitInputs.Of(_resolved.Value, Corner.Typical).FirstOrDefault(i => i.Packs.Any(p => p.Supply == supply));
+        return pack is null || input is null
+            ? null
+            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack);
+    }
 }

@@ -90,6 +90,26 @@ public sealed partial class PlacesTests(AppFixture app)
     private static partial Regex Ohms390();
 
     [Fact]
+    public async Task On_a_phone_and_without_a_meter_a_dark_house_leads_to_the_joint_of_its_pair()
+    {
+        var page = await app.OpenAsync("bench", phone: true);
+        await page.GetByText("on pack 3, Quay west").ClickAsync();
+        var lamps = page.Locator("h2:has-text('Chandlery') + .looks button");
+        await Expect(lamps).ToHaveCountAsync(4);
+        for (var i = 0; i < 4; i++)
+        {
+            await lamps.Nth(i).ClickAsync();
+            await Expect(lamps.Nth(i)).ToContainTextAsync("dark");
+        }
+
+        await Expect(page.Locator(".suspects li").First).ToContainTextAsync("a joint of the pair of Chandlery is open");
+        var box = (await lamps.First.BoundingBoxAsync())!;
+        Assert.True(box.Height >= 64, "Targets at the bench are at least 64 px high.");
+        var axe = await page.RunAxe();
+        Assert.Empty(axe.Violations);
+    }
+
+    [Fact]
     public async Task The_cut_list_is_taken_away_as_a_table()
     {
         using var client = new HttpClient();

@@ -18,6 +18,7 @@ public static class TownLists
         Loads(study),
         Tests(study),
         Parts(study),
+        Faults(study),
     ];
 
     private static TownList Labels(TownStudy study) => new(
@@ -67,6 +68,16 @@ public static class TownLists
         Rows(study.Buildings.SelectMany(b => b.Tests.Select(t => (House: b, Test: t))), t =>
         [
             ListCell.Of(t.House.Code), ListCell.Of(t.House.Building.Name), ListCell.Of(t.Test.When), ListCell.Of(t.Test.Do), ListCell.Of(t.Test.ShouldLight), ListCell.Of(t.Test.Reading), ListCell.Band(t.Test.Reading),
+        ]));
+
+    // All switches of the pack on.
+    private static TownList Faults(TownStudy study) => new(
+        "fault",
+        "Fault list",
+        ["Pack", "You see", "It may be", "The pack then takes", "What to do"],
+        Rows(study.Packs.SelectMany(p => study.Faults(p.Supply.Id).Select(f => (Pack: p, Fault: f))), f =>
+        [
+            ListCell.Of(f.Pack.Number), ListCell.Of(f.Fault.Sight), ListCell.Of(string.Join("; or ", f.Fault.Words)), ListCell.Of(f.Fault.Current), ListCell.Of(f.Fault.Remedy),
         ]));
 
     private static TownList Parts(TownStudy study) => new(

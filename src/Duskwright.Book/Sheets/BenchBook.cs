@@ -27,6 +27,7 @@ public static class BenchBook
         Cuts(flow, study);
         Labels(flow, study);
         Parts(flow, study);
+        Faults(flow, study);
         foreach (var building in study.Buildings.Where(b => b.Lamps.Count > 0))
         {
             BuildingSheet.Draw(flow, study, building);
@@ -109,6 +110,25 @@ public static class BenchBook
             study.PartsList.Select(r => new[] { "[  ]", r.Part, r.Use, $"{Number(r.Needed)} + {Number(r.Spares)}", $"{r.Packs} × {r.PackWords}", r.Cost is { } cost ? FigureText.Of(cost) : "" }));
         flow.Gap(2);
         flow.Text(Face.Strong, 10, $"In all {FigureText.Of(study.PartsCost)}, tools apart.");
+    }
+
+    // A single lamp that is dark speaks for itself; what darkens or dims more is worth a row.
+    private static void Faults(PageFlow flow, TownStudy study)
+    {
+        if (study.Packs.All(p => p.Lamps == 0))
+        {
+            return;
+        }
+
+        flow.Page("If something goes dark");
+        flow.Text(Face.Reports, 9, "All switches of the pack on. One lamp alone that is dark has an open joint of its own or a dead LED. Where two rows look alike, the current tells.");
+        flow.Table(
+            [0.06f, 0.26f, 0.36f, 0.1f, 0.22f],
+            ["pack", "you see", "it may be", "it takes", "all well"],
+            from pack in study.Packs
+            from fault in study.Faults(pack.Supply.Id)
+            where fault.IsWide
+            select new[] { Number(pack.Number), fault.Sight, string.Join("; or ", fault.Words), FigureText.Of(fault.Current), WithBand(pack.Load) });
     }
 
     internal static string WithBand(Figure? figure) => figure is null ? "–" : FigureText.Range(figure) is { } band ? $"{FigureText.Of(figure)} ({band})" : FigureText.Of(figure);

@@ -1,0 +1,159 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Duskwright.Faults.Finding;
+using Duskwright.Faults.Signatures;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Results;
+
+namespace Duskwright.Study.Mending;
+
+/// <summary>Tells what may have broken on one pack, and what each fault would look like.</summary>
+internal sealed class FaultSearch
+{
+    // A meter of the usual kind is within 3 % and two counts; lengths and lamps differ by more, so a reading is given a tenth either way.
+    private const double ReadingShare = 0.1;
+    private const double LeastBand = 0.0005;
+
+    // Currents closer than this are one reading to a hand-held meter.
+    private const double SameShare = 0.03;
+
+    private readonly FaultTable _faults;
+    private readonly IReadOnlyDictionary<string, BuildingResult> _buildings;
+    private readonly PackResult _pack;
+    private readonly int _packIndex;
+
+    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack)
+    {
+        (_faults, _buildings, _pack) = (faults, buildings, pack);
+        _packIndex = faults.Circuit.Packs.Select((p, i) => (p, i)).First(p => p.p.Input.Supply == pack.Supply.Id).i;
+    }
+
+    /// <summary>Every fault of the pack, those that look alike together, in the order of the wiring.</summary>
+    internal ItemList<FaultSuspect> All() => Together(FaultFinder.Rank(_faults.Table, Observation.Nothing, meter: false).Faults)
+        .Select(group => Suspect(group, 0)).ToItemList();
+
+    internal FaultAnswer Answer(FaultQuestion question)
+    {
+        var seen = Observation.Nothing;
+        foreach (var (lamp, i) in Lamps())
+        {
+            var look = question.Lamps.GetValueOrDefault((lamp.Building, lamp.Input.Name), Seen.Lit);
+            seen = look == Seen.Unknown ? seen : seen.Saw(i, look switch { Seen.Dark => LampLook.Dark, Seen.Dim => LampLook.Dim, _ => LampLook.Lit });
+        }
+
+        if (question.Amperes is { } amps)
+        {
+            var band = Math.Max(LeastBand, Math.Abs(amps) * ReadingShare);
+            seen = seen.Read(_packIndex, new AmpsReading(amps - band, amps + band));
+        }
+
+        var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null);
+        var suspects = Together(ranking.Faults).Select(group => Suspect(group, group.Sum(f => f.Share))).OrderByDescending(s => s.Share).ToItemList();
+        return new FaultAnswer(suspects, ranking.Next is { } next ? Words(next) : null, ranking.OneFaultExplains);
+    }
+
+    private IEnumerable<(Wiring.CircuitLamp Lamp, int Index)> Lamps() => _faults.Circuit.Lamps.Select((l, i) => (l, i)).Where(l => l.l.Pack == _packIndex);
+
+    // Only faults of this pack's own wiring; those that show the same are one suspect.
+    private List<List<RankedFault>> Together(IEnumerable<RankedFault> faults)
+    {
+        var groups = new List<List<RankedFault>>();
+        foreach (var fault in faults.Where(f => IsOfPack(f.Fault)))
+        {
+            var alike = groups.Find(g => Alike(g[0].Signature, fault.Signature));
+            if (alike is null)
+            {
+                groups.Add([fault]);
+            }
+            else
+            {
+                alike.Add(fault);
+            }
+        }
+
+        return groups;
+    }
+
+    private bool IsOfPack(Fault fault) => fault.Kind switch
+    {
+        FaultKind.CellFlat => fault.Index == _packIndex,
+        FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed => _faults.Circuit.Lamps[_faults.Table.Tagged.Pairs[fault.Index].Lamps[0]].Pack == _packIndex,
+        _ => _faults.Circuit.Lamps[fault.Index].Pack == _packIndex,
+    };
+
+    private bool Alike(Signature one, Signature other)
+    {
+        var (a, b) = (one.PackAmps[_packIndex], other.PackAmps[_packIndex]);
+        return Math.Abs(a - b) <= Math.Max(LeastBand, SameShare * Math.Max(Math.Abs(a), Math.Abs(b))) && Lamps().All(l => one.Look(l.Index) == other.Look(l.Index));
+    }
+
+    private FaultSuspect Suspect(List<RankedFault> faults, double share) => new()
+    {
+        Words = faults.OrderByDescending(f => f.Share).Select(f => Words(f.Fault)).ToItemList(),
+        Remedy = Remedy(faults.MaxBy(f => f.Share)!.Fault),
+        Share = share,
+        Explains = faults[0].Explains,
+        Dark = Names(faults[0].Signature, LampLook.Dark),
+        Dim = Names(faults[0].Signature, LampLook.Dim),
+        IsWide = faults.Any(f => f.Fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.CellFlat),
+        Current = Figure.Given("current of the pack with this fault", faults[0].Signature.PackAmps[_packIndex], "A", "the circuit solved with this fault in it", Certainty.Computed),
+    };
+
+    // A building all of whose lamps look so is named as a whole.
+    private ItemList<string> Names(Signature signature, LampLook look) => Lamps().GroupBy(l => l.Lamp.Building, StringComparer.Ordinal)
+        .SelectMany(house =>
+        {
+            var so = house.Where(l => signature.Look(l.Index) == look).Select(l => l.Lamp.Input.Name).ToList();
+            return so.Count == house.Count() ? [Name(house.Key)] : so.Select(l => $"{Name(house.Key)} {l}");
+        }).ToItemList();
+
+    private string Name(string building) => _buildings[building].Building.Name;
+
+    private (string Lamp, string House, bool Gone) Place(Fault fault)
+    {
+        var (lamp, building) = fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed
+            ? ("", fault.Place)
+            : fault.Kind == FaultKind.CellFlat ? ("", "") : (_faults.Circuit.Lamps[fault.Index].Input.Name, _faults.Circuit.Lamps[fault.Index].Building);
+        return building.Length == 0 ? (lamp, "", false) : (lamp, Name(building), _buildings[building].Building.State == BuildingState.Fixed);
+    }
+
+    private string Words(Fault fault)
+    {
+        var (lamp, house, _) = Place(fault);
+        return fault.Kind switch
+        {
+            FaultKind.PairOpen => $"a joint of the pair of {house} is open, at the bank or in the house",
+            FaultKind.PairShorted => $"the two wires of the pair of {house} touch",
+            FaultKind.PairReversed => $"the pair of {house} is joined the wrong way round",
+            FaultKind.LampJointOpen => $"a joint of lamp {lamp} in {house} is open",
+            FaultKind.LampShorted => $"the leads of lamp {lamp} in {house} touch",
+            FaultKind.LampReversed => $"lamp {lamp} in {house} is the wrong way round",
+            FaultKind.LampDead => $"the LED of lamp {lamp} in {house} is dead",
+            FaultKind.CellFlat => $"one cell of pack {_pack.Number} is flat",
+            _ => throw new ArgumentOutOfRangeException(nameof(fault), fault.Kind, "This kind of fault is not known."),
+        };
+    }
+
+    private string Remedy(Fault fault)
+    {
+        var (lamp, house, gone) = Place(fault);
+        return fault.Kind switch
+        {
+            FaultKind.PairOpen => $"Undo its ends at the bank, touch them to a fresh test pack, plus to plus. Lit: the joint at the bank was bad. Dark: the break is {(gone ? $"inside {house}, which cannot be reached any more; leave its ends off the bank" : $"in the pair or inside {house}; lift the roof and touch the test pack to each joint in turn")}.",
+            FaultKind.PairShorted => $"Take its ends off the bank at once: a short heats the wire in the card. {(gone ? $"{house} cannot be reached any more; leave it off." : "Then look for bare ends and solder that touch.")}",
+            FaultKind.PairReversed => "Swap its two ends at the bank.",
+            FaultKind.LampJointOpen or FaultKind.LampDead => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it." : $"Touch the test pack, with a resistor, to the lamp itself: lit means a joint, dark means the LED.",
+            FaultKind.LampShorted => gone ? $"{house} cannot be reached any more. Its resistor takes the whole pack voltage: if it grows warm, take the pair off the bank." : $"Part the leads of {lamp} and sleeve them.",
+            FaultKind.LampReversed => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it." : $"Unsolder {lamp} and turn it: the long leg is plus.",
+            FaultKind.CellFlat => $"Change all {_pack.Words} of pack {_pack.Number} together, never one alone.",
+            _ => throw new ArgumentOutOfRangeException(nameof(fault), fault.Kind, "This kind of fault is not known."),
+        };
+    }
+
+    private string Words(NextLook next) => next.Kind == LookKind.ReadPack
+        ? $"If you have a meter, put it in line at pack {_pack.Number} and read the current; all well would be {FigureText.Of(_faults.Table.Healthy.PackAmps[_packIndex], "A")}."
+        : string.Create(CultureInfo.InvariantCulture, $"Look at {_faults.Circuit.Lamps[next.Index].Input.Name} of {Name(_faults.Circuit.Lamps[next.Index].Building)}.");
+}

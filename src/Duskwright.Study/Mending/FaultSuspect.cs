@@ -1,0 +1,69 @@
+using Duskwright.Plan;
+using Duskwright.Study.Figures;
+
+namespace Duskwright.Study.Mending;
+
+/// <summary>A fault, or several that nothing seen from outside tells apart.</summary>
+public sealed record FaultSuspect
+{
+    /// <summary>What may be wrong, in words; several where they show the same.</summary>
+    public required ItemList<string> Words { get; init; }
+
+    /// <summary>What to do about it, and whether it can still be reached.</summary>
+    public required string Remedy { get; init; }
+
+    /// <summary>Its share of the likelihood of all single faults, 0 to 1.</summary>
+    public double Share { get; init; }
+
+    /// <summary>Whether it would show just what was seen.</summary>
+    public bool Explains { get; init; }
+
+    /// <summary>Buildings, or single lamps of buildings, that are dark.</summary>
+    public required ItemList<string> Dark { get; init; }
+
+    /// <summary>Buildings, or single lamps of buildings, that have less than half their light.</summary>
+    public required ItemList<string> Dim { get; init; }
+
+    /// <summary>What is seen, in words: "dark: Chandlery".</summary>
+    public string Sight => (Dark.Count, Dim.Count) switch
+    {
+        (0, 0) => "all lit",
+        (_, 0) => $"dark: {string.Join(", ", Dark)}",
+        (0, _) => $"dim: {string.Join(", ", Dim)}",
+        _ => $"dark: {string.Join(", ", Dark)}; dim: {string.Join(", ", Dim)}",
+    };
+
+    /// <summary>Whether it concerns more than one lamp of one building.</summary>
+    public required bool IsWide { get; init; }
+
+    /// <summary>Current of the pack with it, A.</summary>
+    public required Figure Current { get; init; }
+}
+
+/// <summary>How a maker sees a lamp.</summary>
+public enum Seen
+{
+    /// <summary>As bright as ever.</summary>
+    Lit,
+
+    /// <summary>Less than half of its light.</summary>
+    Dim,
+
+    /// <summary>No light.</summary>
+    Dark,
+
+    /// <summary>Not looked at, or not to be seen.</summary>
+    Unknown,
+}
+
+/// <summary>What the maker sees of one pack with all its switches on.</summary>
+/// <param name="Supply">The pack's id.</param>
+/// <param name="Lamps">Each lamp by its building's key and its own name; one that is left out counts as lit.</param>
+/// <param name="Amperes">Current of the pack, A, as the meter reads; none without a meter.</param>
+public sealed record FaultQuestion(string Supply, IReadOnlyDictionary<(string Building, string Lamp), Seen> Lamps, double? Amperes);
+
+/// <summary>What may have broken.</summary>
+/// <param name="Suspects">The likeliest first.</param>
+/// <param name="Next">The look or reading that would tell most, in words; none where none would help.</param>
+/// <param name="OneFaultExplains">Whether any single fault shows just what was seen; where none does, there is none or more than one.</param>
+public sealed record FaultAnswer(ItemList<FaultSuspect> Suspects, string? Next, bool OneFaultExplains);

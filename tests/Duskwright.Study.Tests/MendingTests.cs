@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Duskwright.Plan.Format;
+using Duskwright.Study.Mending;
+
+namespace Duskwright.Study.Tests;
+
+/// <summary>What broke, from what is lit, dim and dark. What each fault shows is a fact of parallel circuits: common practice, no source.</summary>
+public class MendingTests
+{
+    private static readonly TownStudy Saltmarrow = TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!);
+
+    [Fact]
+    public void A_whole_house_dark_with_the_rest_lit_is_first_of_all_an_open_joint_in_its_pair()
+    {
+        var answer = Ask("chandlery", l => Seen.Dark);
+        Assert.Contains("a joint of the pair of Chandlery is open, at the bank or in the house", answer.Suspects[0].Words);
+        Assert.Equal(["Chandlery"], answer.Suspects[0].Dark);
+        Assert.Empty(answer.Suspects[0].Dim);
+        Assert.True(answer.OneFaultExplains);
+    }
+
+    [Fact]
+    public void One_lamp_dark_is_a_joint_of_its_own_or_its_led_and_nothing_seen_from_outside_tells_which()
+    {
+        var answer = Ask("chandlery", l => l == "L2" ? Seen.Dark : Seen.Lit);
+        Assert.Contains("a joint of lamp L2 in Chandlery is open", answer.Suspects[0].Words);
+        Assert.Contains("the LED of lamp L2 in Chandlery is dead", answer.Suspects[0].Words);
+    }
+
+    [Fact]
+    public void Every_lamp_of_the_pack_dark_with_a_large_current_is_a_short()
+    {
+        var pack = Saltmarrow.Packs.Single(p => p.Supply.Id == "3");
+        var lamps = Saltmarrow.Lamps.Where(l => l.Supply == "3").ToDictionary(l => (l.Building, l.Name), _ => Seen.Dark);
+        var answer = Saltmarrow.WhatBroke(new FaultQuestion("3", lamps, 10 * pack.Load!.Value));
+        Assert.All(answer.Suspects[0].Words, w => Assert.Matches("^the two wires of the pair of .* touch$", w));
+    }
+
+    [Fact]
+    public void A_reading_half_way_between_two_faults_moves_their_shares()
+    {
+        var dark = new Dictionary<(string, string), Seen> { [("chandlery", "L1")] = Seen.Dark };
+        var without = Saltmarrow.WhatBroke(new FaultQuestion("3", dark, null));
+        var shorted = without.Suspects.First(s => s.Words.Any(w => w == "the leads of lamp L1 in Chandlery touch"));
+        var with = Saltmarrow.WhatBroke(new FaultQuestion("3", dark, shorted.Current.Value));
+        Assert.True(with.Suspects.First(s => s.Words.Any(w => w == "the leads of lamp L1 in Chandlery touch")).Share > shorted.Share);
+    }
+
+    [Fact]
+    public void Without_a_meter_the_next_look_is_told_in_words_and_a_fixed_house_is_said_to_be_out_of_reach()
+    {
+        var dark = Saltmarrow.Buildings.Single(b => b.Building.Key == "counting-house").Lamps.ToDictionary(l => (l.Building, l.Name), _ => Seen.Dark);
+        var answer = Saltmarrow.WhatBroke(new FaultQuestion("2", dark, null));
+        Assert.Contains("cannot be reached any more", answer.Suspects[0].Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shares_of_all_suspects_of_a_pack_on_its_own_make_one()
+    {
+        var answer = Ask("chandlery", _ => Seen.Dark);
+        Assert.Equal(1, answer.Suspects.Sum(s => s.Share), 1e-9);
+        Assert.Equal(answer.Suspects.OrderByDescending(s => s.Share), answer.Suspects);
+    }
+
+    [Fact]
+    public void No_two_rows_of_a_packs_fault_table_look_alike_to_eye_and_meter()
+    {
+        var rows = Saltmarrow.Faults("3");
+        Assert.NotEmpty(rows);
+        Assert.All(rows.SelectMany((a, i) => rows.Skip(i + 1).Select(b => (a, b))), p => Assert.False(
+            p.a.Sight == p.b.Sight && Math.Abs(p.a.Current.Value - p.b.Current.Value) < 0.0005, $"{p.a.Words[0]} and {p.b.Words[0]}"));
+    }
+
+    [Fact]
+    public void A_pack_that_lights_nothing_has_no_faults_to_find() => Assert.Empty(Saltmarrow.Faults("no such pack"));
+
+    private static FaultAnswer Ask(string building, Func<string, Seen> look) => Saltmarrow.WhatBroke(new FaultQuestion(
+        "3", Saltmarrow.Buildings.Single(b => b.Building.Key == building).Lamps.ToImmutableDictionary(l => (l.Building, l.Name), l => look(l.Name)), null));
+}
