@@ -39,9 +39,6 @@ internal sealed class CoreNodes
         }
     }
 
-    /// <summary>Takes the state of another core of the same plan.</summary>
-    internal void StandLike(CoreNodes other) => Array.Copy(other._volts, _volts, _volts.Length);
-
     /// <summary>Solves the core for the ports' conductances and currents and sets the ports' voltages. False where a part floats.</summary>
     internal bool Solve(double[] portSiemens, double[] portAmps, double[] portVolts)
     {

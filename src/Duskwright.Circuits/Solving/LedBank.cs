@@ -166,14 +166,6 @@ internal sealed class LedBank
         }
     }
 
-    /// <summary>Takes the state of another bank of the same plan.</summary>
-    internal void StandLike(LedBank other)
-    {
-        Array.Copy(other._w, _w, _w.Length);
-        Array.Copy(other._z, _z, _z.Length);
-        _near = other._near;
-    }
-
     private static Span<Vector<double>> Lanes(double[] values) => MemoryMarshal.Cast<double, Vector<double>>(values.AsSpan());
 
     // A step along the tangent, where it stays above a third of w, is a start nearer than the general one.

@@ -101,10 +101,15 @@ internal static unsafe class Ngspice
 
     private static void Run(string command)
     {
+        Send(command);
+        StopIfWrong();
+    }
+
+    private static void Send(string command)
+    {
         var native = (byte*)Marshal.StringToCoTaskMemUTF8(command);
         _ = ngSpice_Command(native);
         Marshal.FreeCoTaskMem((nint)native);
-        StopIfWrong();
     }
 
     private static double Read(string node)
@@ -117,14 +122,22 @@ internal static unsafe class Ngspice
             : throw new InvalidOperationException($"There is no voltage of {node}: {Said}");
     }
 
-    // Its calls return nothing on errors too; only what it says tells.
+    // Its calls return nothing on errors too; only what it says tells. A step of its own that failed is a warning, the next one may do.
     private static void StopIfWrong()
     {
         var said = Said.ToString();
-        if (said.Contains("error", StringComparison.OrdinalIgnoreCase) || said.Contains("singular matrix", StringComparison.OrdinalIgnoreCase) || said.Contains("failed", StringComparison.OrdinalIgnoreCase))
+        if (said.Contains("error", StringComparison.OrdinalIgnoreCase) || said.Contains("singular matrix", StringComparison.OrdinalIgnoreCase) || said.Contains("solution failed", StringComparison.OrdinalIgnoreCase))
         {
+            Clear();
             throw new InvalidOperationException(said);
         }
+    }
+
+    private static void Clear()
+    {
+        Said.Clear();
+        Send("destroy all");
+        Send("remcirc");
     }
 
     internal static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
