@@ -47,6 +47,9 @@ public sealed class TownStudy
     /// <summary>Every lamp, by building in the order of the document.</summary>
     public ItemList<LampResult> Lamps => Buildings.SelectMany(b => b.Lamps).ToItemList();
 
+    /// <summary>Every described pane with a lamp behind it, by building in the order of the document.</summary>
+    public ItemList<PaneResult> Panes => Buildings.SelectMany(b => b.Panes).ToItemList();
+
     /// <summary>Every building in the order of the document.</summary>
     public ItemList<BuildingResult> Buildings => _buildings.Value;
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Duskwright.Light.Colour;
 
 /// <summary>A colour without its luminance, CIE 1931.</summary>
@@ -7,8 +9,11 @@ public readonly record struct Chromaticity(double X, double Y)
 {
     // Farther than this from the glowing bodies a colour temperature means nothing (CIE 15).
     private const double FarthestDuv = 0.05;
-    private const double ColdestKelvin = 1000;
-    private const double HottestKelvin = 25000;
+
+    // Glowing bodies from 25 000 K (40 mired) to 1000 K (1000 mired).
+    private const int LeastMired = 40;
+    private const int MiredStep = 2;
+    private static readonly ImmutableArray<Chromaticity> Bodies = [.. Enumerable.Range(0, 481).Select(i => Spectrum.Glowing(1e6 / (LeastMired + (MiredStep * i))).Tristimulus().Chromaticity)];
 
     /// <summary>u of the CIE 1960 diagram.</summary>
     public double U => 4 * X / ((12 * Y) - (2 * X) + 3);
@@ -22,24 +27,27 @@ public readonly record struct Chromaticity(double X, double Y)
     /// <returns>Kelvin and distance Duv (more than zero above the glowing bodies); none for a colour farther than 0.05 from them.</returns>
     public (double Kelvin, double Duv)? ColourTemperature()
     {
-        // In mired the distance has one dip; golden section finds it.
-        var ratio = (Math.Sqrt(5) - 1) / 2;
-        var (low, high) = (1e6 / HottestKelvin, 1e6 / ColdestKelvin);
-        for (var i = 0; i < 40; i++)
+        var nearest = 1;
+        for (var i = 1; i < Bodies.Length - 1; i++)
         {
-            var (a, b) = (high - (ratio * (high - low)), low + (ratio * (high - low)));
-            (low, high) = Distance(a).Away < Distance(b).Away ? (low, b) : (a, high);
+            if (Square(Bodies[i]) < Square(Bodies[nearest]))
+            {
+                nearest = i;
+            }
         }
 
-        var kelvin = 2e6 / (low + high);
-        var (away, above) = Distance((low + high) / 2);
-        return away > FarthestDuv ? null : (kelvin, above ? away : -away);
+        // The square of the distance is a parabola round its least.
+        var (before, at, after) = (Square(Bodies[nearest - 1]), Square(Bodies[nearest]), Square(Bodies[nearest + 1]));
+        var shift = Math.Clamp((before - after) / (2 * (before - (2 * at) + after)), -1, 1);
+        var kelvin = 1e6 / (LeastMired + (MiredStep * (nearest + shift)));
+        var body = Spectrum.Glowing(kelvin).Tristimulus().Chromaticity;
+        var away = Math.Sqrt(Square(body));
+        return away > FarthestDuv ? null : (kelvin, V > body.V ? away : -away);
     }
 
-    private (double Away, bool Above) Distance(double mired)
+    private double Square(Chromaticity other)
     {
-        var body = Spectrum.Glowing(1e6 / mired).Tristimulus().Chromaticity;
-        var (du, dv) = (U - body.U, V - body.V);
-        return (Math.Sqrt((du * du) + (dv * dv)), dv > 0);
+        var (du, dv) = (U - other.U, V - other.V);
+        return (du * du) + (dv * dv);
     }
 }

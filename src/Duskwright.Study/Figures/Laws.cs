@@ -48,15 +48,11 @@ internal static class Laws
     internal static Law RoomLightLimit { get; } = new(
         "room light = π × pane ÷ (1.7 × 0.8)", "1.7 times white reads as luminous: Bonato and Gilchrist, Perception 23 (1994) 991", x => ReadsAsLit.RoomLuxLimit(x[0]));
 
-    /// <summary>Inputs: lumens of the lamps, inside area, reflectance, transmittance, haze, direct illuminance.</summary>
+    /// <summary>Inputs, for each lamp of the room: its candelas, and the luminance one candela of it gives the pane.</summary>
     internal static Law PaneLuminance { get; } = new(
-        "pane = (light thrown about the room + direct light) × what the pane passes ÷ π",
-        "cavity formula E = Φρ ÷ (A(1 − ρ)); first version, the room's light is taken as even",
-        x =>
-        {
-            var even = x[0] * x[2] / (x[1] * (1 - x[2]));
-            return ((x[3] * (1 - x[4]) * even * x[2]) + (x[3] * x[4] * (even + x[5]))) / Math.PI;
-        });
+        "pane = the sum over its room's lamps of intensity × what the room and the pane make of one candela",
+        "light is additive; each room solved patch by patch (Goral and others, Computer Graphics 18 (1984) 213)",
+        x => Enumerable.Range(0, x.Count / 2).Sum(i => x[2 * i] * x[(2 * i) + 1]));
 
     internal static Law SteadyWireHeat { get; } = new(
         "temperature at which the wire in card settles", "Fourier's law through the card and a film of still air", x => WireHeat.SteadyCelsius(x[0], x[1], x[2]));

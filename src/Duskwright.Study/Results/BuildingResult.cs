@@ -20,6 +20,9 @@ public sealed record BuildingResult
     /// <summary>Its lamps.</summary>
     public required ItemList<LampResult> Lamps { get; init; }
 
+    /// <summary>Its panes with a lamp behind them, storey by storey, room by room; a room solved for its windows as described.</summary>
+    public ItemList<PaneResult> Panes { get; init; } = [];
+
     /// <summary>The supply that feeds it; none where it is not shared out, or where its lamps hang on several.</summary>
     public string? Supply { get; init; }
 

@@ -16,6 +16,7 @@ internal static class BuildingResults
         var town = resolved.Town;
         var codes = Codes.Of(town);
         var brightest = BrightestOfKind(resolved, circuits);
+        PaneResults.Prepare(resolved, circuits, memo);
         return resolved.Buildings.Select((b, i) => Building(town, b, i + 1, codes[i], circuits, brightest, memo)).ToItemList();
     }
 
@@ -25,7 +26,8 @@ internal static class BuildingResults
     {
         var building = resolved.Building;
         var lamps = resolved.Lamps.Select(l => Lamp(town, l, circuits, brightest)).ToList();
-        AddPanes(building, resolved.Lamps, lamps, circuits, memo);
+        var panes = PaneResults.Of(resolved, circuits, memo);
+        lamps = [.. lamps.Select((l, i) => WithPane(resolved.Lamps[i], l, panes, resolved))];
         var supplies = lamps.Select(l => l.Supply).Distinct().ToList();
         var supply = supplies.Count == 1 ? supplies[0] : null;
         var fed = lamps.Count > 0 && lamps.All(l => l.Current is not null);
@@ -39,6 +41,7 @@ internal static class BuildingResults
             Number = number,
             Code = code,
             Lamps = lamps.ToItemList(),
+            Panes = panes,
             Supply = supply,
             Circuit = supply is null ? 0 : town.Supplies.Select(s => s.Id).ToList().IndexOf(supply) + 1,
             Current = current,
@@ -91,46 +94,23 @@ internal static class BuildingResults
         };
     }
 
-    private static void AddPanes(Building building, IReadOnlyList<ResolvedLamp> resolved, List<LampResult> lamps, CircuitResults circuits, Memo memo)
+    // A lamp speaks for the brightest pane of its room.
+    private static LampResult WithPane(ResolvedLamp resolved, LampResult lamp, ItemList<PaneResult> panes, ResolvedBuilding building)
     {
-        for (var s = 0; s < building.Storeys.Count; s++)
+        var pane = panes.Where(p => p.Storey == resolved.Storey && p.Room == resolved.Room && p.Lamps.Any(l => l.Lamp == lamp.Name)).MaxBy(p => p.Luminance.Value);
+        if (pane is null)
         {
-            for (var r = 0; r < building.Storeys[s].Rooms.Count; r++)
-            {
-                var here = Enumerable.Range(0, lamps.Count)
-                    .Where(i => resolved[i].Storey == s && resolved[i].Room == r && lamps[i].Current is not null && resolved[i].Part.Intensity is not null)
-                    .ToList();
-                var query = here.Count == 0
-                    ? null
-                    : PaneQuery.Of(building, building.Storeys[s], building.Storeys[s].Rooms[r], here.Select(i => PaneLamp(resolved[i], circuits)));
-                if (query is null)
-                {
-                    continue;
-                }
-
-                var answer = memo.Get(query, q => q.Answer());
-                foreach (var i in here)
-                {
-                    lamps[i] = lamps[i] with
-                    {
-                        PaneLuminance = answer.Luminance,
-                        ReadsAsLitTo = Figure.From(Laws.RoomLightLimit, "reads as lit up to", "lx", answer.Luminance),
-                        DotShows = answer.DotShows && resolved[i].Aim == LampAim.AtPane,
-                    };
-                }
-            }
+            return lamp;
         }
-    }
 
-    private static PaneLamp PaneLamp(ResolvedLamp lamp, CircuitResults circuits)
-    {
-        var place = circuits.Lamps[(lamp.Building, lamp.Name)];
-        var circuitLamp = place.Run.Circuit.Lamps[place.Index];
-        var light = circuitLamp.Law.At(place.Run.BranchVolts(place.Index), circuitLamp.Input.BranchOhms).Light;
-        var stated = lamp.Part.IntensityCurrent?.Amperes ?? lamp.Part.ReferenceCurrent.Amperes;
-        var atReference = lamp.Part.Kind == LampKind.Filament ? 1 : lamp.Part.ReferenceCurrent.Amperes / stated;
-        return new PaneLamp(
-            lamp.Part.Intensity!.Value.Candelas * light * atReference, lamp.Part.ViewingAngle?.Radians ?? Math.PI / 3, lamp.BehindPaneMetres, lamp.Aim);
+        var window = building.Building.Storeys[pane.Storey].Rooms[pane.Room].Windows[pane.Window];
+        return lamp with
+        {
+            PaneLuminance = pane.Luminance,
+            ReadsAsLitTo = pane.ReadsAsLitTo,
+            DotShows = resolved.Aim == LampAim.AtPane
+                && BareLamp.ShowsAsDot(PaneQuery.Sheet(window.Pane).Haze, resolved.BehindPaneMetres ?? RoomLayout.UsualBehindPane, pane.HotSpotRatio),
+        };
     }
 
     // Lamps of one kind are those of one part on one supply: a maker who gives two streets different resistors means them to differ.

@@ -6,7 +6,18 @@ namespace Duskwright.Study.Results;
 /// <param name="Hour">Hours burnt.</param>
 /// <param name="Lamps">Each lamp fed by a supply, in the order of the lamps.</param>
 /// <param name="Packs">Each supply with lamps.</param>
-public sealed record Moment(double Hour, ItemList<LampAtMoment> Lamps, ItemList<PackAtMoment> Packs);
+/// <param name="Panes">Each pane, in the order of <see cref="TownStudy.Panes"/>.</param>
+public sealed record Moment(double Hour, ItemList<LampAtMoment> Lamps, ItemList<PackAtMoment> Packs, ItemList<PaneAtMoment> Panes);
+
+/// <summary>A pane at one hour; its colour and its map's shape are those of its result.</summary>
+/// <param name="Building">Its building.</param>
+/// <param name="Storey">Its storey, from 0.</param>
+/// <param name="Room">Its room, from 0.</param>
+/// <param name="Window">Its window, from 0.</param>
+/// <param name="Luminance">Mean luminance, cd/m².</param>
+/// <param name="RoomLuxLimit">Light in the room up to which it reads as lit, lx.</param>
+/// <param name="ReadsAsLit">Whether it reads as lit in the room's light; none where that is left open.</param>
+public sealed record PaneAtMoment(string Building, int Storey, int Room, int Window, double Luminance, double RoomLuxLimit, bool? ReadsAsLit);
 
 /// <summary>A lamp at one hour.</summary>
 /// <param name="Building">Its building.</param>

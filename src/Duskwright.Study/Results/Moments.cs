@@ -9,6 +9,7 @@ internal static class Moments
     internal static Moment Of(TownStudy study, double hour, double? roomLux)
     {
         var fades = study.Packs.Where(p => p.Fade is not null).ToDictionary(p => p.Supply.Id, p => p.Fade!, StringComparer.Ordinal);
+        var panes = study.Buildings.SelectMany(b => b.Panes.Select(pane => AtHour(pane, b, fades, hour, roomLux))).ToItemList();
         var lamps = study.Lamps.Where(l => l.Supply is not null && fades.ContainsKey(l.Supply)).Select(lamp =>
         {
             var share = fades[lamp.Supply!].At(lamp.LightShares, hour);
@@ -21,6 +22,17 @@ internal static class Moments
             p.Fade.At(p.Fade.Amperes, hour),
             p.Fade.At(p.Fade.ChargeLeft, hour),
             p.Fade.At(p.Fade.WorstLightness, hour)));
-        return new Moment(hour, lamps.ToItemList(), packs.ToItemList());
+        return new Moment(hour, lamps.ToItemList(), packs.ToItemList(), panes);
+    }
+
+    private static PaneAtMoment AtHour(PaneResult pane, BuildingResult building, Dictionary<string, Fade> fades, double hour, double? roomLux)
+    {
+        var luminance = pane.Lamps.Sum(share =>
+        {
+            var lamp = building.Lamps.First(l => l.Name == share.Lamp);
+            return share.Luminance * (lamp.Supply is { } supply && fades.TryGetValue(supply, out var fade) ? fade.At(lamp.LightShares, hour) : 0);
+        });
+        var limit = ReadsAsLit.RoomLuxLimit(luminance);
+        return new PaneAtMoment(pane.Building, pane.Storey, pane.Room, pane.Window, luminance, limit, roomLux is { } lux ? lux <= limit : null);
     }
 }
