@@ -1,9 +1,11 @@
 using Duskwright.Benchmarks;
+using Duskwright.Benchmarks.Cells;
 using Duskwright.Benchmarks.Harness;
 
 return args switch
 {
     ["study"] => StudyBenchmark.Run(),
+    ["cells"] => CellsBenchmark.Run(),
     ["harness", .. var rest] => HarnessBenchmark.Run(Folder(rest), rest.Contains("--all")),
     ["circuits"] => CircuitsBenchmark.Run(),
     ["calendar", .. var rest] => CalendarBenchmark.Run(Folder(rest)),
@@ -14,6 +16,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: circuits, study, harness [--instances DIR] [--all], calendar [--instances DIR].");
+    Console.Error.WriteLine("Name a room: circuits, cells, study, harness [--instances DIR] [--all], calendar [--instances DIR].");
     return 2;
 }
