@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using Duskwright.Calendar.Jobs;
+using Duskwright.Calendar.Scheduling;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Study.Bench;
+
+namespace Duskwright.Proposals;
+
+/// <summary>A suggested calendar: every step that is left, put into the maker's evenings and weekends.</summary>
+/// <param name="Steps">The steps in order of time; a step longer than the longest session is in parts.</param>
+/// <param name="Finish">When all is done and dry.</param>
+/// <param name="FinishAtEarliest">No order of the steps is done and dry before.</param>
+/// <param name="HalfBuilt">The most buildings that are begun and not ended at one time.</param>
+/// <param name="Why">Why there is no calendar; none where there is one.</param>
+public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Finish, DateTime FinishAtEarliest, int HalfBuilt, string? Why)
+{
+    private const string Hands = "hands";
+    private const int MinutesPerWeek = 7 * 24 * 60;
+
+    // Steps are not interrupted, so sessions are not filled to the last minute, and the last coat must dry.
+    private const int SpareWeeks = 8;
+
+    // A maker waits for the answer; on towns the rules come near the bound at once, and the solver adds minutes.
+    private static readonly ScheduleSettings Quick = new(DeterministicLimit: 0.5, MostExactJobs: 120);
+
+    /// <summary>Schedules what is left to do on every building.</summary>
+    /// <param name="town">The town.</param>
+    /// <param name="start">The first day.</param>
+    /// <param name="sessions">When the maker works, every week.</param>
+    /// <param name="hands">Pairs of hands; 1 or more.</param>
+    /// <param name="cancel">Stops the search; the best calendar so far is given.</param>
+    /// <returns>The proposal.</returns>
+    /// <exception cref="ArgumentException">Two sessions overlap, one does not last or passes midnight, or there are no hands.</exception>
+    public static CalendarProposal Of(Town town, DateOnly start, IReadOnlyList<WeeklySession> sessions, int hands = 1, CancellationToken cancel = default)
+    {
+        var midnight = start.ToDateTime(TimeOnly.MinValue);
+        if (sessions.FirstOrDefault(s => s.Minutes <= 0 || s.From.ToTimeSpan().TotalMinutes + s.Minutes > 24 * 60) is { } wrong)
+        {
+            throw new ArgumentException($"The session on {wrong.Day} lasts {wrong.Minutes} min; more than 0, ending by midnight, is allowed.", nameof(sessions));
+        }
+
+        if (sessions.Count == 0)
+        {
+            return new CalendarProposal([], midnight, midnight, 0, "No session is set: say on which days and for how long you work at the bench.");
+        }
+
+        var parts = town.Buildings.SelectMany(b => BuildSteps.Of(town, b).SelectMany(s => Parts(b, s, sessions.Max(e => e.Minutes)))).ToList();
+        if (parts.Count == 0)
+        {
+            return new CalendarProposal([], midnight, midnight, 0, null);
+        }
+
+        var schedule = BuildSchedule.Plan(Work(town, parts, Dates(start, sessions, parts.Sum(p => p.Minutes), hands), hands), Quick, cancel);
+        if (schedule.Why is not null)
+        {
+            return new CalendarProposal([], midnight, midnight, 0, schedule.Why);
+        }
+
+        var planned = parts.Select((p, i) => new PlannedStep(
+            p.Building.Key, p.Building.Name, p.Step, midnight.AddMinutes(schedule.Starts[i]), midnight.AddMinutes(schedule.Starts[i] + p.Minutes), midnight.AddMinutes(schedule.Starts[i] + p.Minutes + p.DryMinutes)));
+        return new CalendarProposal(planned.OrderBy(p => p.Begin).ToItemList(), midnight.AddMinutes(schedule.Finish), midnight.AddMinutes(schedule.FinishBound), schedule.HousesHalfBuilt, null);
+    }
+
+    /// <summary>What is to be done on a day, in order.</summary>
+    /// <param name="day">The day.</param>
+    /// <returns>The steps; empty on a day without work.</returns>
+    public ItemList<PlannedStep> On(DateOnly day) => Steps.Where(s => DateOnly.FromDateTime(s.Begin) == day).ToItemList();
+
+    /// <summary>What can be done while a step dries.</summary>
+    /// <param name="step">One of the steps.</param>
+    /// <returns>The steps begun after it ends and before it is dry.</returns>
+    public ItemList<PlannedStep> WhileDrying(PlannedStep step) => Steps.Where(s => s.Begin >= step.End && s.Begin < step.DryAt).ToItemList();
+
+    private static BuildWork Work(Town town, List<Part> parts, ImmutableArray<WorkSession> sessions, int hands)
+    {
+        var ends = parts.GroupBy(p => (p.Building.Key, p.Step.Key)).ToDictionary(g => g.Key, g => g.Last().Id);
+        var lags = parts.Where(p => p.Number == 1).SelectMany(p => p.Step.After.Select(w => new Lag(ends[(p.Building.Key, w.Step)], p.Id, w.DryMinutes)))
+            .Concat(parts.Where(p => p.Number > 1).Select(p => new Lag(p.IdOf(p.Number - 1), p.Id)));
+        return new BuildWork(
+            [.. parts.Select(p => new Job(p.Id, p.Minutes) { Words = $"{p.Building.Name}: {p.Step.Words}", House = p.Building.Key, DryingMinutes = p.DryMinutes, Uses = [new Use(Hands)] })],
+            [.. lags],
+            [new Resource(Hands, hands) { Words = "pairs of hands" }])
+        {
+            Sessions = sessions,
+            BegunHouses = [.. town.Buildings.Where(b => b.State is BuildingState.Shell or BuildingState.Fitted).Select(b => b.Key)],
+        };
+    }
+
+    private static ImmutableArray<WorkSession> Dates(DateOnly start, IReadOnlyList<WeeklySession> sessions, int minutes, int hands)
+    {
+        var weeks = SpareWeeks + (2 * minutes / (hands * sessions.Sum(s => s.Minutes)));
+        var week = sessions.Select(s => (From: (((int)s.Day - (int)start.DayOfWeek + 7) % 7 * 24 * 60) + (int)s.From.ToTimeSpan().TotalMinutes, s.Minutes)).OrderBy(s => s.From).ToList();
+        return [.. Enumerable.Range(0, weeks).SelectMany(w => week.Select(s => new WorkSession((w * MinutesPerWeek) + s.From, (w * MinutesPerWeek) + s.From + s.Minutes)))];
+    }
+
+    // A step that no session holds is done in equal parts; only the last one is left to dry.
+    private static IEnumerable<Part> Parts(Building building, BenchStep step, int longestSession)
+    {
+        var count = Math.Max(1, (step.Minutes + longestSession - 1) / longestSession);
+        return Enumerable.Range(1, count).Select(n => new Part(building, step, n, (step.Minutes * n / count) - (step.Minutes * (n - 1) / count), n == count ? step.DryMinutes : 0));
+    }
+
+    private sealed record Part(Building Building, BenchStep Step, int Number, int Minutes, int DryMinutes)
+    {
+        internal string Id => IdOf(Number);
+
+        internal string IdOf(int number) => $"{Building.Key}/{Step.Key}/{number}";
+    }
+}

@@ -1,0 +1,21 @@
+using Duskwright.Plan;
+
+namespace Duskwright.Study.Bench;
+
+/// <summary>One step of building a house and its lamps.</summary>
+/// <param name="Key">Its short name within the building.</param>
+/// <param name="Words">What is done, as an order: "glaze the windows".</param>
+/// <param name="Minutes">Hands-on time of a practised hand, whole minutes.</param>
+/// <param name="After">The steps it waits for, and how long they must have dried.</param>
+/// <param name="DryMinutes">Minutes until what was done in it is dry.</param>
+/// <param name="Seals">Whether a lamp or joint is out of reach after it: test before.</param>
+/// <param name="Materials">What it takes besides tools.</param>
+/// <param name="Caution">What to mind; none where nothing can hurt.</param>
+/// <param name="Source">Where minutes and drying come from.</param>
+public sealed record BenchStep(
+    string Key, string Words, int Minutes, ItemList<StepWait> After, int DryMinutes, bool Seals, ItemList<string> Materials, string? Caution, string Source);
+
+/// <summary>A step that must be done, and dry, before.</summary>
+/// <param name="Step">Its key.</param>
+/// <param name="DryMinutes">Minutes in clock time between its end and what waits for it.</param>
+public sealed record StepWait(string Step, int DryMinutes);

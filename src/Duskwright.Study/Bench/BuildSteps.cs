@@ -1,0 +1,119 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
+
+namespace Duskwright.Study.Bench;
+
+/// <summary>The steps that are still to be done on a building, from its kind, its roof and how far it is built.</summary>
+/// <remarks>
+/// Minutes are the middle of what a practised hand takes, and drying the longer end of the usual range at about 20 °C (cold or damp
+/// doubles it): common practice, no source. What practice gives no figure for is marked "typical, from memory". The glue's and paint's own label comes first.
+/// </remarks>
+public static class BuildSteps
+{
+    private const string Practice = "common practice, no source";
+    private const string Memory = "typical, from memory";
+    private const int Hour = 60;
+    private const int Day = 24 * Hour;
+    private const string PowerOff = "Power off, cells out, while anything is wet; test again when it is dry.";
+
+    /// <summary>The steps that remain, in an order in which they can be done.</summary>
+    /// <param name="town">The town, for its usual parts.</param>
+    /// <param name="building">One of its buildings.</param>
+    /// <returns>The steps; empty for a building that is fixed.</returns>
+    public static ItemList<BenchStep> Of(Town town, Building building)
+    {
+        var all = building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building);
+        var done = Done(building.State);
+        var left = all.Where(s => !done.Contains(s.Key)).ToList();
+
+        // What is done has dried long ago.
+        return left.Select(s => s with { After = s.After.Where(w => left.Exists(l => l.Key == w.Step)).ToItemList() }).ToItemList();
+    }
+
+    private static HashSet<string> Done(BuildingState state) => state switch
+    {
+        BuildingState.Idea => [],
+        BuildingState.Shell => ["cut"],
+        BuildingState.Fitted => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit"],
+        _ => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit", "close", "cover", "drill", "feed", "join", "glue-in", "last-test"],
+    };
+
+    private static IEnumerable<BenchStep> House(Town town, Building building)
+    {
+        var (lamps, windows, rooms) = (Lamps(building), building.Storeys.Sum(s => s.Rooms.Sum(r => r.Windows.Count)), building.Storeys.Sum(s => s.Rooms.Count));
+        var lifts = building.Roof?.LiftsOff ?? false;
+        yield return Step("plan", "plan and code the lamps", 7.5, []);
+        yield return Step("cut", "cut and join the walls", 45, [], 2 * Hour, ["card or balsa", "PVA"], "Cut away from yourself with a sharp blade.", Memory);
+        yield return Step("black", "black out inside, then white where light is to bounce", 15, [After("cut", 2 * Hour)], Day, ["black acrylic", "white acrylic"], "Mind the label: air and gloves for solvents and lacquers.");
+        yield return Step("torch", "hold a torch inside in the dark and seal the leaks", 4, [After("black", 2 * Hour)]);
+        yield return Step("paint", "paint outside", 20, [After("torch", 0)], Day, ["acrylic paint"], "Mind the label: air and gloves for solvents and lacquers.", Memory);
+        if (windows > 0)
+        {
+            yield return Step("glaze", windows == 1 ? "glaze the window" : $"frost and glaze {windows} windows", 3 * windows, [After("paint", Day), After("black", Day)], Day, ["clear or tracing sheet", "canopy-type PVA"], "Quick glue hazes panes and bonds skin: use a canopy-type PVA.");
+        }
+
+        if (rooms > 1)
+        {
+            yield return Step("baffles", $"fit baffles between {rooms} rooms", 4.5 * rooms, [After("torch", 0)], 2 * Hour, ["card", "PVA"]);
+        }
+
+        foreach (var step in LampSteps(town, building, lamps))
+        {
+            yield return step;
+        }
+
+        yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"]);
+        yield return lifts
+            ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)])
+            : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true };
+        yield return Step("cover", "cover the roof and black its edges", 30, [After("close", lifts ? 0 : 2 * Hour)], Day, ["roof covering", "PVA"], PowerOff, Memory);
+        foreach (var step in OnTheBoard("close", lifts ? 0 : 2 * Hour, "cover"))
+        {
+            yield return step;
+        }
+    }
+
+    private static IEnumerable<BenchStep> LampAlone(Town town, Building building)
+    {
+        var lamps = Lamps(building);
+        yield return Step("plan", "plan and code the lamps", 7.5, []);
+        yield return Step("cut", "make the post, sign or hull", 45, [], 2 * Hour, ["card, wire or balsa", "PVA"], "Cut away from yourself with a sharp blade.", Memory);
+        foreach (var step in LampSteps(town, building, lamps))
+        {
+            yield return step;
+        }
+
+        yield return Step("fit", $"fit {Counted(lamps)} and anchor the wire", 4.5 * lamps, [After("tag", 0), After("cut", 2 * Hour)], 2 * Hour, ["PVA"]);
+        foreach (var step in OnTheBoard("fit", 2 * Hour, "fit"))
+        {
+            yield return step;
+        }
+    }
+
+    // A ready-wired lamp needs its resistor and sleeve only; a bare one its wires as well.
+    private static IEnumerable<BenchStep> LampSteps(Town town, Building building, int lamps)
+    {
+        var readyWired = (building.Led ?? town.Wiring.Led) is { } id && Catalogue.FindLamp(town, id)?.Kind == LampKind.ReadyWired;
+        yield return Step("lamps", $"mark plus (the long leg) before trimming, then solder and sleeve {Counted(lamps)}", (readyWired ? 5 : 10) * lamps, [After("plan", 0)], 0, ["solder", "wire", "resistors", "sleeve"], "The tip is at 350 °C: stand, eye protection, fumes away from your face, away from the model; wash your hands afterwards.");
+        yield return Step("tag", $"test and tag {Counted(lamps)}", 1.5 * lamps, [After("lamps", 0)], 0, ["labels"], "First power through a resistor: a bare lamp on a pack burns out.");
+    }
+
+    private static IEnumerable<BenchStep> OnTheBoard(string before, int dryMinutes, string covered)
+    {
+        yield return Step("drill", "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling.");
+        yield return Step("feed", "feed the pair and label its end", 2, [After("drill", 0), After(before, dryMinutes)], 0, ["label"]);
+        yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], "Cells out while you join; fuse at the pack; no bare ends.");
+        yield return Step("glue-in", "test once more, glue it in and black the gap under the walls", 7.5, [After("join", 0), After(covered, covered == before ? dryMinutes : Day)], Day, ["PVA", "black strip"], PowerOff) with { Seals = true };
+        yield return Step("last-test", "switch it on again and write down what lights", 1.5, [After("glue-in", Day)]);
+    }
+
+    private static int Lamps(Building building) => Math.Max(1, building.DescribedLamps().Any() ? building.DescribedLamps().Count() : building.Leds ?? 1);
+
+    private static string Counted(int lamps) => lamps == 1 ? "the lamp" : $"{lamps} lamps";
+
+    private static StepWait After(string step, int dryMinutes) => new(step, dryMinutes);
+
+    private static BenchStep Step(string key, string words, double minutes, ItemList<StepWait> after, int dryMinutes = 0, ItemList<string>? materials = null, string? caution = null, string source = Practice) =>
+        new(key, words, (int)Math.Ceiling(minutes), after, dryMinutes, false, materials ?? [], caution, source);
+}

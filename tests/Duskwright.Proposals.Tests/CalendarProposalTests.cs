@@ -1,0 +1,55 @@
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Format;
+
+namespace Duskwright.Proposals.Tests;
+
+public class CalendarProposalTests
+{
+    private static readonly DateOnly Monday = new(2026, 3, 2);
+    private static readonly WeeklySession[] Evenings = [new(DayOfWeek.Tuesday, new TimeOnly(19, 0), 120), new(DayOfWeek.Saturday, new TimeOnly(10, 0), 300)];
+    private static readonly Town Cottage = new() { Name = "T", Buildings = [new Building { Name = "Cottage", Leds = 2 }, new Building { Name = "Mill", Leds = 40, State = BuildingState.Shell }] };
+    private static readonly CalendarProposal Planned = CalendarProposal.Of(Cottage, Monday, Evenings);
+
+    [Fact]
+    public void Every_step_lies_in_an_evening_or_a_Saturday()
+    {
+        Assert.NotEmpty(Planned.Steps);
+        Assert.All(Planned.Steps, s => Assert.Contains(Evenings, e => e.Day == s.Begin.DayOfWeek && s.Begin.TimeOfDay >= e.From.ToTimeSpan() && s.End.TimeOfDay <= e.From.ToTimeSpan() + TimeSpan.FromMinutes(e.Minutes)));
+        Assert.All(Planned.Steps.Zip(Planned.Steps.Skip(1)), pair => Assert.True(pair.First.End <= pair.Second.Begin));
+    }
+
+    [Fact]
+    public void No_step_begins_before_what_it_waits_for_is_dry() =>
+        Assert.All(Planned.Steps, s => Assert.All(s.Step.After, w =>
+            Assert.True(s.Begin >= Planned.Steps.Last(o => o.Building == s.Building && o.Step.Key == w.Step).End.AddMinutes(w.DryMinutes))));
+
+    [Fact]
+    public void A_step_of_forty_lamps_is_done_in_parts_of_a_session_each() =>
+        Assert.Equal(400, Planned.Steps.Where(s => s.Building == "mill" && s.Step.Key == "lamps").Sum(s => (s.End - s.Begin).TotalMinutes));
+
+    [Fact]
+    public void Tonight_is_what_begins_tonight_and_the_rest_of_the_town_is_done_while_paint_dries()
+    {
+        Assert.Empty(Planned.On(Monday));
+        Assert.NotEmpty(Planned.On(Monday.AddDays(1)));
+        var black = Planned.Steps.First(s => s.Step.Key == "black");
+        Assert.NotEmpty(Planned.WhileDrying(black));
+        Assert.All(Planned.WhileDrying(black), s => Assert.InRange(s.Begin, black.End, black.DryAt));
+    }
+
+    [Fact]
+    public void No_calendar_ends_before_its_bound() => Assert.True(Planned.FinishAtEarliest <= Planned.Finish && Planned.Finish >= Planned.Steps.Max(s => s.DryAt));
+
+    [Fact]
+    public void Without_a_session_it_is_said_what_is_missing() =>
+        Assert.Equal("No session is set: say on which days and for how long you work at the bench.", CalendarProposal.Of(Cottage, Monday, [], cancel: TestContext.Current.CancellationToken).Why);
+
+    [Fact]
+    public void What_is_fixed_in_the_harbour_is_not_planned()
+    {
+        var town = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
+        var calendar = CalendarProposal.Of(town, Monday, Evenings, cancel: TestContext.Current.CancellationToken);
+        var open = town.Buildings.Where(b => b.State != BuildingState.Fixed).Select(b => b.Key);
+        Assert.Equal(open.Order(), calendar.Steps.Select(s => s.Building).Distinct().Order());
+    }
+}
