@@ -43,6 +43,7 @@ public sealed class CommandLineTests : IDisposable
     [InlineData("--paper is A3; A4 or Letter is allowed.", "book", "x.json", "--out", "x", "--paper", "A3")]
     [InlineData("--port is 65536; a whole number from 1 to 65535 is allowed.", "serve", "--port", "65536")]
     [InlineData("There is no wire \"fuse-wire\" in the catalogue. Known are cu-0.10,", "sums", "fuse", "--wire", "fuse-wire")]
+    [InlineData("Supply 1 gives 144 V; at most 60 V direct current is computed here, and mains never.", "sums", "resistor", "--cell", "adaptor-12v", "--cells", "12")]
     [InlineData("There is no list nothing.csv. Look at the spelling and the folder.", "import", "nothing.csv", "--out", "x.json")]
     [InlineData("Unrecognized command or argument 'stdy'.", "stdy")]
     public async Task What_is_typed_wrong_is_named_with_what_is_allowed(string sentence, params string[] words)

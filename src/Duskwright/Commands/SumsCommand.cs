@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Plan.Quantities;
@@ -37,7 +38,7 @@ internal static class SumsCommand
             return command;
         }
 
-        Supply SupplyOf(ParseResult p) => new() { Id = "1", Part = Known(p.GetRequiredValue(cell), "cell or supply", Catalogue.Parts.Supplies, s => s.Id).Id, Series = p.GetValue(series) };
+        Supply SupplyOf(ParseResult p) => Harmless(new() { Id = "1", Part = Known(p.GetRequiredValue(cell), "cell or supply", Catalogue.Parts.Supplies, s => s.Id).Id, Series = p.GetValue(series) });
         LampPart LampOf(ParseResult p) => Known(p.GetRequiredValue(lamp), "lamp", Catalogue.Parts.Lamps, l => l.Id);
         WirePart WireOf(ParseResult p) => Known(p.GetRequiredValue(wire), "wire", Catalogue.Parts.Wires, w => w.Id);
         Duration HoursOf(ParseResult p) => Duration.FromHours(p.GetValue(hours));
@@ -84,6 +85,9 @@ internal static class SumsCommand
 
         return ExitCode.Fine;
     }
+
+    private static Supply Harmless(Supply supply) =>
+        TownChecks.Of(new Town { Name = "", Supplies = [supply] }) is [var problem, ..] ? throw new BadOption($"{problem.Message} {problem.Remedy}") : supply;
 
     private static T Known<T>(string id, string what, IEnumerable<T> parts, Func<T, string> idOf)
         where T : class =>

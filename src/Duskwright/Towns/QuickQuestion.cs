@@ -1,3 +1,4 @@
+using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Plan.Quantities;
@@ -44,11 +45,16 @@ public sealed record QuickQuestion
 
     public string Wire { get; init; } = "cu-0.20";
 
+    /// <summary>Why the supply is refused: more volts than may be touched; none where it may be asked about.</summary>
+    public Problem? Refused => Question != Question.WhichWire && TownChecks.Of(Nowhere with { Supplies = [Asked] }) is [var problem, ..] ? problem : null;
+
+    private Supply Asked => new() { Id = "1", Part = Supply, Series = Series };
+
     /// <summary>Answers it.</summary>
-    /// <returns>The answer.</returns>
+    /// <returns>The answer; meant for questions that are not <see cref="Refused"/>.</returns>
     public SumAnswer Answer()
     {
-        var supply = new Supply { Id = "1", Part = Supply, Series = Series };
+        var supply = Asked;
         var lamp = Catalogue.FindLamp(Nowhere, Lamp)!;
         return Question switch
         {
