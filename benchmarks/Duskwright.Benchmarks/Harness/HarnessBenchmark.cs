@@ -13,6 +13,8 @@ internal static class HarnessBenchmark
 
         var table = new InstanceTable();
         RouteInstances.Run(instances, table);
+        SharingInstances.Run(instances, all, table);
+        TreeInstances.Run(instances, all, table);
         table.Write();
         return table.Holds ? 0 : 1;
     }
