@@ -3,6 +3,7 @@ using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Store.Bench;
+using Duskwright.Store.Exchange;
 using Duskwright.Store.History;
 using Duskwright.Store.Opening;
 using Duskwright.Store.Pictures;
@@ -21,11 +22,11 @@ public sealed class WorkingFile : IDisposable
     public const string Ending = ".town";
 
     private readonly SqliteConnection _connection;
-    private readonly WriterLock _right;
+    private readonly WriterLock? _right;
     private readonly TimeProvider _clock;
     private SortedDictionary<string, string> _pieces;
 
-    internal WorkingFile(string path, SqliteConnection connection, WriterLock right, TimeProvider clock)
+    internal WorkingFile(string? path, SqliteConnection connection, WriterLock? right, TimeProvider clock)
     {
         (Path, _connection, _right, _clock) = (path, connection, right, clock);
         _pieces = HistoryTable.Pieces(connection);
@@ -34,8 +35,8 @@ public sealed class WorkingFile : IDisposable
         Next = HistoryTable.Next(connection, Head.Id);
     }
 
-    /// <summary>Where the file is, as a full path.</summary>
-    public string Path { get; }
+    /// <summary>Where the file is, as a full path; none where the town is in memory only and has no file yet.</summary>
+    public string? Path { get; }
 
     /// <summary>The town as it stands.</summary>
     public Town Town { get; private set; }
@@ -55,13 +56,6 @@ public sealed class WorkingFile : IDisposable
     /// <summary>Everything ever entered from the bench, oldest first.</summary>
     public ItemList<BenchEntry> BenchEntries => BenchTable.All(_connection);
 
-    /// <summary>Whether a file is a working file, or at least an SQLite file, and not text.</summary>
-    /// <param name="path">A file that is there.</param>
-    /// <returns>Yes or no, by its first bytes.</returns>
-    /// <exception cref="IOException">It cannot be read.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
-    public static bool IsOne(string path) => FileHead.IsSqlite(path);
-
     /// <summary>Begins a working file that is not there yet.</summary>
     /// <param name="path">Where it is to be.</param>
     /// <param name="town">A town without problems.</param>
@@ -70,6 +64,13 @@ public sealed class WorkingFile : IDisposable
     /// <returns>The file, open; or why it could not be made.</returns>
     public static WorkingFileResult Create(string path, Town town, string label, TimeProvider clock) =>
         WorkingFileOpening.Create(System.IO.Path.GetFullPath(path), town, label, clock);
+
+    /// <summary>Holds a town in memory, with its history, until it is given a file.</summary>
+    /// <param name="town">A town without problems.</param>
+    /// <param name="label">How the history calls its beginning.</param>
+    /// <param name="clock">The time.</param>
+    /// <returns>The town in hand; gone with the process.</returns>
+    public static WorkingFile InMemory(Town town, string label, TimeProvider clock) => WorkingFileOpening.InMemory(town, label, clock);
 
     /// <summary>Opens a working file to change it. One of an older step is brought up to date, a copy of it kept beside.</summary>
     /// <param name="path">Where it is.</param>
@@ -88,6 +89,23 @@ public sealed class WorkingFile : IDisposable
     /// <param name="label">What the edit did.</param>
     /// <returns>What kept it from being taken in.</returns>
     public ItemList<Problem> Change(Town town, string label) => Change(town, label, () => { });
+
+    /// <summary>Takes in a town that was changed outside: nothing where that very file was taken in before, an edit where it was not.</summary>
+    /// <param name="from">The file as it was read.</param>
+    /// <returns>What kept it from being taken in.</returns>
+    public ItemList<Problem> TakeIn(ExchangeFile from)
+    {
+        var name = System.IO.Path.GetFileName(from.Path);
+        var mark = from.Mark;
+        return OriginTable.Has(_connection, name, mark) ? []
+            : from.Town == Town ? Write(() => OriginTable.Set(_connection, name, mark, _clock.GetUtcNow()))
+            : Change(from.Town, $"Read {name}", () => OriginTable.Set(_connection, name, mark, _clock.GetUtcNow()));
+    }
+
+    /// <summary>Keeps the town, with all its history, in a file that is not there yet. This one is not changed by it.</summary>
+    /// <param name="path">Where; the folder is made where it is not there.</param>
+    /// <returns>The new file, open; or why it could not be made.</returns>
+    public WorkingFileResult KeepAs(string path) => WorkingFileOpening.Copy(System.IO.Path.GetFullPath(path), _connection, _clock);
 
     /// <summary>Takes the last edit back.</summary>
     /// <returns>What kept it from being taken back; nothing happens where there is no edit.</returns>
@@ -118,7 +136,7 @@ public sealed class WorkingFile : IDisposable
     /// <returns>The town.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such revision.</exception>
     public TownReadResult TownAt(long revision) =>
-        PiecesAt(revision) is { } pieces ? Entities.Town(pieces) : new TownReadResult(null, [Refusal.Damaged(Path)]);
+        PiecesAt(revision) is { } pieces ? Entities.Town(pieces) : new TownReadResult(null, [Refusal.Damaged(Called)]);
 
     /// <summary>What differs between two states.</summary>
     /// <param name="before">A revision of this file.</param>
@@ -128,7 +146,7 @@ public sealed class WorkingFile : IDisposable
     public Comparison Compare(long before, long after) =>
         PiecesAt(before) is { } first && PiecesAt(after) is { } second
             ? new Comparison(Differences.Between(first, second), [])
-            : new Comparison([], [Refusal.Damaged(Path)]);
+            : new Comparison([], [Refusal.Damaged(Called)]);
 
     /// <summary>Keeps a picture with the town. It is no part of the document and not undone.</summary>
     /// <param name="name">What the maker calls it.</param>
@@ -168,10 +186,12 @@ public sealed class WorkingFile : IDisposable
     public void Dispose()
     {
         _connection.Dispose();
-        _right.Dispose();
+        _right?.Dispose();
     }
 
     internal SqliteConnection Connection => _connection;
+
+    private string Called => Path ?? Town.Name;
 
     private ItemList<Problem> Change(Town town, string label, Action beside)
     {
@@ -202,7 +222,7 @@ public sealed class WorkingFile : IDisposable
 
         if (!HistoryTable.Mark(_connection, there.Id).AsSpan().SequenceEqual(Entities.Mark(pieces)))
         {
-            return [Refusal.Damaged(Path)];
+            return [Refusal.Damaged(Called)];
         }
 
         var read = Entities.Town(pieces);
@@ -243,7 +263,7 @@ public sealed class WorkingFile : IDisposable
         }
         catch (SqliteException failed)
         {
-            return [Refusal.From(Path, failed)];
+            return [Refusal.From(Called, failed)];
         }
     }
 }

@@ -110,9 +110,42 @@ public sealed class CommandLineTests : IDisposable
         Assert.Contains($"Duskwright {verb}", text[text.IndexOf("Try:", StringComparison.Ordinal)..], StringComparison.Ordinal);
     }
 
-    private static async Task<(int Code, string Text, string Error)> Run(params string[] words)
+    [Fact]
+    public async Task A_town_goes_from_one_form_to_the_other_and_back()
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "Duskwright.dll"), .. words]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var (town, straight, back) = (Path.Combine(_folder.FullName, "saltmarrow.town"), Path.Combine(_folder.FullName, "straight.json"), Path.Combine(_folder.FullName, "back.json"));
+        var demo = Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json");
+        Assert.Equal(0, (await Run("import", demo, "--out", town)).Code);
+        Assert.Equal(0, (await Run("import", town, "--out", back)).Code);
+        Assert.Equal(0, (await Run("import", demo, "--out", straight)).Code);
+        var token = TestContext.Current.CancellationToken;
+        Assert.Equal(await File.ReadAllTextAsync(straight, token), await File.ReadAllTextAsync(back, token));
+        Assert.Equal(1, (await Run("study", town)).Code);
+    }
+
+    // A file system of its own within the kernel: 64 kB hold the list but no town; mounted for reading it holds a town that may be studied.
+    [Theory]
+    [InlineData("mount -t tmpfs -o size=64k none $0", "the disk is full", "import", "list.csv", "--out", "full/x.town")]
+    [InlineData("mount --bind $0 $0 && mount -o remount,bind,ro $0", "may only be read", "import", "list.csv", "--out", "full/x.town")]
+    public async Task A_full_disk_and_a_folder_that_may_only_be_read_are_said_in_a_sentence(string mount, string says, params string[] words)
+    {
+        var folder = _folder.CreateSubdirectory("full").FullName;
+        await File.WriteAllTextAsync(Path.Combine(_folder.FullName, "list.csv"), "Chandlery, 4, 47 cm\n", TestContext.Current.CancellationToken);
+        Assert.SkipUnless(OperatingSystem.IsLinux() && (await Start("unshare", "-rm", "sh", "-c", mount, folder)).Code == 0, "This system lets no test mount a folder of its own.");
+        var paths = words.Select(w => w.Contains('.', StringComparison.Ordinal) ? Path.Combine(_folder.FullName, w) : w);
+        var (code, _, error) = await Start(["unshare", "-rm", "sh", "-c", mount + " && exec dotnet \"$@\"", folder, Path.Combine(AppContext.BaseDirectory, "Duskwright.dll"), .. paths]);
+        Assert.Equal(2, code);
+        Assert.Contains(says, error, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(folder));
+    }
+
+    private static Task<(int Code, string Text, string Error)> Run(params string[] words) =>
+        Start(["dotnet", Path.Combine(AppContext.BaseDirectory, "Duskwright.dll"), .. words]);
+
+    private static async Task<(int Code, string Text, string Error)> Start(params string[] words)
+    {
+        var start = new ProcessStartInfo(words[0], words[1..]) { RedirectStandardOutput = true, RedirectStandardError = true };
         using var program = Process.Start(start)!;
         var (text, error) = (program.StandardOutput.ReadToEndAsync(), program.StandardError.ReadToEndAsync());
         await program.WaitForExitAsync();

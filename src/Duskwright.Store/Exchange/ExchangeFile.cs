@@ -24,6 +24,9 @@ public sealed class ExchangeFile
     /// <summary>The town as it was last read or saved.</summary>
     public Town Town { get; }
 
+    /// <summary>The SHA-256 of the file's bytes as last read or saved.</summary>
+    internal byte[] Mark => _hash ?? [];
+
     /// <summary>Opens a file.</summary>
     /// <param name="path">Where it is.</param>
     /// <returns>The file, or every problem found.</returns>

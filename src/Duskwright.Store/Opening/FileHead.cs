@@ -48,7 +48,7 @@ internal static class FileHead
         return Number(head, 60) > SchemaSteps.Newest ? Refusal.Newer(path, Number(head, 60), SchemaSteps.Newest) : null;
     }
 
-    private static ReadOnlySpan<byte> Magic => "SQLite format 3\0"u8;
+    internal static ReadOnlySpan<byte> Magic => "SQLite format 3\0"u8;
 
     private static int Number(ReadOnlySpan<byte> head, int at) => BinaryPrimitives.ReadInt32BigEndian(head[at..]);
 

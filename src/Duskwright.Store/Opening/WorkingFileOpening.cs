@@ -12,7 +12,25 @@ namespace Duskwright.Store.Opening;
 /// <summary>How a working file is made, opened and looked at. A file with a problem is left as it is, to the byte.</summary>
 internal static class WorkingFileOpening
 {
-    internal static WorkingFileResult Create(string path, Town town, string label, TimeProvider clock)
+    internal static WorkingFileResult Create(string path, Town town, string label, TimeProvider clock) =>
+        MadeAt(path, connection => Fill(connection, town, label, clock), clock);
+
+    /// <summary>Keeps a town under a name it has not had yet, with its whole history.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="from">The file, or the memory, that holds it.</param>
+    /// <param name="clock">The time.</param>
+    /// <returns>The new file, open.</returns>
+    internal static WorkingFileResult Copy(string path, SqliteConnection from, TimeProvider clock) =>
+        MadeAt(path, from.BackupDatabase, clock);
+
+    internal static WorkingFile InMemory(Town town, string label, TimeProvider clock)
+    {
+        var connection = Connections.ToMake(":memory:");
+        Fill(connection, town, label, clock);
+        return new WorkingFile(null, connection, null, clock);
+    }
+
+    private static WorkingFileResult MadeAt(string path, Action<SqliteConnection> fill, TimeProvider clock)
     {
         if (File.Exists(path))
         {
@@ -23,15 +41,10 @@ internal static class WorkingFileOpening
         var aside = $"{path}.{Guid.NewGuid():N}.part";
         try
         {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             using (var connection = Connections.ToMake(aside))
-            using (var transaction = connection.BeginTransaction())
             {
-                connection.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {FileHead.ApplicationId}"));
-                SchemaSteps.Run(connection, clock, SchemaSteps.Newest);
-                var pieces = Entities.Of(town);
-                var changes = EntityChange.Between(new Dictionary<string, string>(), pieces);
-                HistoryTable.MoveHead(connection, HistoryTable.Add(connection, null, label, clock.GetUtcNow(), Entities.Mark(pieces), changes).Id, changes);
-                transaction.Commit();
+                fill(connection);
             }
 
             File.Move(aside, path, overwrite: false);
@@ -130,6 +143,17 @@ internal static class WorkingFileOpening
         {
             return new TownReadResult(null, [failed.SqliteErrorCode is raw.SQLITE_CANTOPEN ? Refusal.NotReadable(path, failed) : Refusal.From(path, failed)]);
         }
+    }
+
+    private static void Fill(SqliteConnection connection, Town town, string label, TimeProvider clock)
+    {
+        using var transaction = connection.BeginTransaction();
+        connection.Run(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {FileHead.ApplicationId}"));
+        SchemaSteps.Run(connection, clock, SchemaSteps.Newest);
+        var pieces = Entities.Of(town);
+        var changes = EntityChange.Between(new Dictionary<string, string>(), pieces);
+        HistoryTable.MoveHead(connection, HistoryTable.Add(connection, null, label, clock.GetUtcNow(), Entities.Mark(pieces), changes).Id, changes);
+        transaction.Commit();
     }
 
     private static Problem? Head(string path)

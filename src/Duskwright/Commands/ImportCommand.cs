@@ -1,7 +1,11 @@
 using System.CommandLine;
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Plan.Lists;
 using Duskwright.Proposals;
+using Duskwright.Store;
 using Duskwright.Store.Exchange;
 
 namespace Duskwright.Commands;
@@ -12,7 +16,7 @@ internal static class ImportCommand
     internal static Command Create()
     {
         var list = new Argument<string>("LIST") { Description = "lines of house, number of LEDs, distance to the bank; with or without headings, mm, cm, m or inches" };
-        var town = Shared.Out("the town to write");
+        var town = Shared.Out("the town to write: a working file where its name ends in .town, JSON otherwise");
         var json = Shared.Json();
         var command = new Verb(
             "import",
@@ -47,6 +51,11 @@ internal static class ImportCommand
             return ExitCode.BadInput;
         }
 
+        if (TownFile.IsOne(bytes))
+        {
+            return Copy(list, path);
+        }
+
         var read = BuildingList.Read(bytes);
         if (read.Town is not { } town)
         {
@@ -55,11 +64,11 @@ internal static class ImportCommand
         }
 
         var named = town with { Name = Path.GetFileNameWithoutExtension(path) };
-        ExchangeFileResult? written = null;
-        LongWork.Run(("Sharing the houses over packs", () => named = StartingPlan.Of(named)), ("Writing the town", () => written = ExchangeFile.Create(path, named)));
-        if (written!.File is null)
+        ItemList<Problem> refusals = [];
+        LongWork.Run(("Sharing the houses over packs", () => named = StartingPlan.Of(named)), ("Writing the town", () => refusals = Written(path, named)));
+        if (refusals.Count > 0)
         {
-            ReadTown.Complain(path, written.Problems);
+            ReadTown.Complain(path, refusals);
             return ExitCode.BadInput;
         }
 
@@ -79,6 +88,37 @@ internal static class ImportCommand
     }
 
     private static string Counted(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
+
+    // From one form to the other.
+    private static int Copy(string from, string path)
+    {
+        if (ReadTown.From(from) is not { } town)
+        {
+            return ExitCode.BadInput;
+        }
+
+        var refusals = Written(path, town);
+        if (refusals.Count > 0)
+        {
+            ReadTown.Complain(path, refusals);
+            return ExitCode.BadInput;
+        }
+
+        Console.Out.WriteLine($"{path}: {Counted(town.Buildings.Count, "building")}, {Counted(town.Supplies.Count, "pack")}.");
+        return ExitCode.Fine;
+    }
+
+    private static ItemList<Problem> Written(string path, Town town)
+    {
+        if (!path.EndsWith(WorkingFile.Ending, StringComparison.OrdinalIgnoreCase))
+        {
+            return ExchangeFile.Create(path, town).Problems;
+        }
+
+        var made = WorkingFile.Create(path, town, "Import", TimeProvider.System);
+        made.File?.Dispose();
+        return made.Problems;
+    }
 
     // What the system says of these is hard to read, or wrong about what is amiss.
     private static string? Fault(string list, string path) =>

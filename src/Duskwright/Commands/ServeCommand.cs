@@ -13,7 +13,7 @@ internal static class ServeCommand
         var command = new Verb(
             "serve",
             "Open the app in a browser on this machine.",
-            "The app answers to this machine alone. Without a town it opens the demo town Saltmarrow, which is never written to.",
+            "The app answers to this machine alone. A town is kept in a working file, NAME.town, beside a JSON file or in your own data folder; JSON is read and never written to. Without a town it opens the demo town Saltmarrow.",
             "serve",
             "serve examples/tavern.json --port 6001")
         {

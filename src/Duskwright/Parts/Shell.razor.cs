@@ -20,9 +20,7 @@ public partial class Shell
 
     private string LuxWords => FigureText.Of(View.Lux, "lx");
 
-    private string FileWords => Open.FileName is { } name
-        ? Open.IsSaved ? $"Saved in your file {name}" : $"Not yet saved in {name}"
-        : "Nothing saved yet; name it";
+    private string FileWords => Open.FileName is { } name ? $"Kept in your file {name}" : "Your files";
 
     private Tick[] HourTicks
     {

@@ -2,23 +2,53 @@ using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Format;
 using Duskwright.Plan.Lists;
+using Duskwright.Store.History;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Duskwright.Places;
 
-/// <summary>Opening and saving; a file that cannot be read changes nothing.</summary>
+/// <summary>The town's file, its named points in time, and the maker's other towns; a file that cannot be read changes nothing.</summary>
 public partial class FilePlace
 {
-    private string _name = "my town";
+    // What a screen shows of a comparison before it says "and more".
+    private const int MostDifferences = 40;
+
+    private string _point = "";
     private string? _said;
     private ItemList<Problem> _problems = [];
+    private NamedPoint? _compared;
+    private Comparison? _comparison;
 
-    private void Save()
+    private void Name()
     {
-        _problems = Open.Save(Open.FileName is null ? _name : null);
-        _said = _problems.Count == 0 ? $"Saved in your file {Open.FileName}." : null;
+        var name = _point;
+        _said = Open.NamePoint(name).Count == 0 ? $"You can come back to {name}." : null;
+        _point = "";
     }
+
+    private void Compare(NamedPoint point) => (_compared, _comparison) = (point, Open.Since(point));
+
+    private void GoBack(NamedPoint point)
+    {
+        _said = Open.GoBackTo(point).Count == 0 ? $"The town is as it was at {point.Name}. Undo takes that back." : null;
+        _comparison = null;
+    }
+
+    private void Turn(KeptTown town)
+    {
+        _said = Open.TurnTo(town.Path).Count == 0 ? $"{Open.Town.Name} is open." : null;
+        _comparison = null;
+    }
+
+    private static string Words(Difference d) => d switch
+    {
+        { Field: "", Was: null } => $"{d.Thing.TrimEnd('/')} is new",
+        { Field: "", Is: null } => $"{d.Thing.TrimEnd('/')} is gone",
+        _ => $"{d.Thing.TrimEnd('/')} {d.Field}".TrimEnd() + $": {Short(d.Is)}, was {Short(d.Was)}",
+    };
+
+    private static string Short(string? value) => value is null ? "not said" : value.Length <= 60 ? value : $"{value[..60]}…";
 
     private async Task Load(InputFileChangeEventArgs e)
     {
@@ -45,7 +75,7 @@ public partial class FilePlace
             (_problems, var town) = (read.Problems, read.Town);
             if (town is not null)
             {
-                Open.Replace(town, $"Open {file}");
+                Open.Begin(town);
             }
         }
         else
@@ -54,10 +84,10 @@ public partial class FilePlace
             _problems = typed.Problems;
             if (typed.Study is { } study)
             {
-                Open.Replace(study.Town, $"Open {file}");
+                Open.Begin(study.Town);
             }
         }
 
-        _said = _problems.Count == 0 ? $"{Open.Town.Name} is open." : null;
+        _said = _problems.Count == 0 && Open.Trouble.Count == 0 ? $"{Open.Town.Name} is open." : null;
     }
 }

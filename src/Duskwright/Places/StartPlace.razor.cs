@@ -18,7 +18,9 @@ public partial class StartPlace
 
     private void Take(string place)
     {
-        Open.Replace(_plan.Study!.Town, "Take the typed lines as my town");
-        Navigation.NavigateTo($"/{place}");
+        if (Open.Begin(_plan.Study!.Town).Count == 0)
+        {
+            Navigation.NavigateTo($"/{place}");
+        }
     }
 }

@@ -61,13 +61,14 @@ public static class ServeApp
     /// <returns>0, or 2 where the file cannot be opened.</returns>
     public static async Task<int> RunAsync(string? townPath, int port, CancellationToken cancel)
     {
-        var opened = OpenTown.FromFile(townPath);
+        var opened = OpenTown.FromFile(townPath, TownFolder.OfUser);
         if (opened.Town is not { } town)
         {
             ReadTown.Complain(townPath ?? "the demo town", opened.Problems);
             return ExitCode.BadInput;
         }
 
+        using var closing = town;
         await using var app = Build(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory }, town);
         app.Urls.Add(FreeUrl(port));
         await app.StartAsync(cancel);

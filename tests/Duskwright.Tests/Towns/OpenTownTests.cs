@@ -1,0 +1,105 @@
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Towns;
+
+namespace Duskwright.Tests.Towns;
+
+/// <summary>The open town as the tabs see it, with a folder of its own for its files.</summary>
+public sealed class OpenTownTests : IDisposable
+{
+    private readonly DirectoryInfo _home = Directory.CreateTempSubdirectory("duskwright-");
+
+    public void Dispose() => _home.Delete(recursive: true);
+
+    [Fact]
+    public void The_first_change_of_the_demo_begins_a_file_and_a_restart_goes_on_with_it()
+    {
+        string path;
+        using (var open = Opened(null))
+        {
+            Assert.Null(open.FilePath);
+            Assert.Empty(open.Apply(Noted(open, "mine")));
+            path = open.FilePath!;
+            Assert.Equal(Path.Combine(_home.FullName, "saltmarrow.town"), path);
+        }
+
+        using var again = Opened(path);
+        Assert.Equal(("mine", "Note mine"), (again.Town.Buildings[0].Note, again.UndoLabel));
+        again.Undo();
+        Assert.NotEqual("mine", again.Town.Buildings[0].Note);
+        again.Redo();
+        Assert.Equal("mine", again.Town.Buildings[0].Note);
+    }
+
+    [Fact]
+    public void Every_tab_is_told_of_every_change()
+    {
+        using var open = Opened(null);
+        var (first, second) = (0, 0);
+        open.Changed += () => first++;
+        open.Changed += () => second++;
+        open.Apply(Noted(open, "mine"));
+        open.Undo();
+        open.Redo();
+        Assert.Equal((3, 3), (first, second));
+    }
+
+    [Fact]
+    public void Another_town_begins_in_a_file_of_its_own_and_the_old_one_is_turned_back_to()
+    {
+        using var open = Opened(null);
+        open.Apply(Noted(open, "mine"));
+        var old = open.FilePath!;
+        Assert.Empty(open.Begin(new Town { Name = "Saltmarrow", Buildings = [new Building { Name = "Mill", Leds = 2 }] }));
+        Assert.Equal(("saltmarrow-2", 1), (open.FileName, open.Town.Buildings.Count));
+        Assert.Null(open.UndoLabel);
+        Assert.Equal(["saltmarrow", "saltmarrow-2"], open.Kept.Select(k => k.Name).Order(StringComparer.Ordinal));
+        Assert.Empty(open.TurnTo(old));
+        Assert.Equal("mine", open.Town.Buildings[0].Note);
+    }
+
+    [Fact]
+    public void A_named_point_is_compared_with_and_gone_back_to()
+    {
+        using var open = Opened(null);
+        open.Apply(Noted(open, "before"));
+        open.NamePoint("before the flood");
+        open.Apply(Noted(open, "after"));
+        var point = Assert.Single(open.Points);
+        var difference = Assert.Single(open.Since(point).Differences);
+        Assert.Equal(("note", "before", "after"), (difference.Field, difference.Was, difference.Is));
+        Assert.Empty(open.GoBackTo(point));
+        Assert.Equal(("before", "Go back to before the flood"), (open.Town.Buildings[0].Note, open.UndoLabel));
+    }
+
+    [Fact]
+    public void A_file_that_cannot_be_opened_leaves_the_town_open_and_is_told()
+    {
+        using var open = Opened(null);
+        var nothing = Path.Combine(_home.FullName, "nothing.town");
+        Assert.Equal(Assert.Single(open.TurnTo(nothing)), Assert.Single(open.Trouble));
+        Assert.Equal("Saltmarrow", open.Town.Name);
+        open.Apply(Noted(open, "mine"));
+        Assert.Empty(open.Trouble);
+    }
+
+    [Fact]
+    public void Where_no_file_can_be_made_the_town_is_worked_on_in_memory_and_the_maker_told()
+    {
+        var taken = Path.Combine(_home.FullName, "a file");
+        File.WriteAllText(taken, "");
+        using var open = OpenTown.FromFile(null, taken).Town!;
+        Assert.Empty(open.Apply(Noted(open, "mine")));
+        Assert.Equal("mine", open.Town.Buildings[0].Note);
+        Assert.Equal("not-writable", Assert.Single(open.Trouble).Rule);
+    }
+
+    private static ChangeBuildings Noted(OpenTown open, string note) => new([open.Town.Buildings[0] with { Note = note }], $"Note {note}");
+
+    private OpenTown Opened(string? path)
+    {
+        var (town, problems) = OpenTown.FromFile(path, _home.FullName);
+        Assert.Empty(problems);
+        return town!;
+    }
+}
