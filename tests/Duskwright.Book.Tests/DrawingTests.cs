@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Globalization;
 using System.Xml.Linq;
 using Duskwright.Book.Drawings;
@@ -48,6 +49,19 @@ public class DrawingTests
                 Assert.Equal($"{drawing.Width.ToString("0.##", CultureInfo.InvariantCulture)}mm", svg.Attribute("width")!.Value);
             }
         }
+    }
+
+    // Source: ISO/IEC 15948:2004 (Portable Network Graphics), clauses 5.2 and 11.2.2: signature, then width and height, most significant byte first.
+    [Fact]
+    public void A_bitmap_has_as_many_dots_as_its_millimetres_ask_for()
+    {
+        var card = LampCard.Of(Study.Buildings.Single(b => b.Building.Key == "chandlery"))[0];
+        using var stream = new MemoryStream();
+        PngFile.Write(card, Palette.Paper, 10, stream);
+        var bytes = stream.ToArray();
+        Assert.Equal([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A], bytes[..8]);
+        Assert.Equal(10 * (62 + 6), BinaryPrimitives.ReadInt32BigEndian(bytes.AsSpan(16)));
+        Assert.Equal(10 * (40 + 18 + 6), BinaryPrimitives.ReadInt32BigEndian(bytes.AsSpan(20)));
     }
 
     [Fact]
