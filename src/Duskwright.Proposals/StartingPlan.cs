@@ -19,7 +19,7 @@ public static class StartingPlan
         }
 
         var shared = edit.Apply(town);
-        var fuses = TownStudy.Of(shared).Packs.ToDictionary(p => p.Supply.Id, p => p.ShortCircuit?.SuggestedFuse, StringComparer.Ordinal);
+        var fuses = TownStudy.Of(shared).Packs.ToDictionary(p => p.Supply.Id, p => p.ShortCircuit?.Advice?.Fuse.Id, StringComparer.Ordinal);
         return shared with { Supplies = shared.Supplies.Select(s => s with { Fuse = fuses[s.Id] }).ToItemList() };
     }
 

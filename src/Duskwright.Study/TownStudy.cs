@@ -93,6 +93,14 @@ public sealed class TownStudy
     /// <returns>Suspects, the likeliest first; none where the pack lights nothing.</returns>
     public FaultAnswer WhatBroke(FaultQuestion question) => Search(question.Supply)?.Answer(question) ?? new FaultAnswer([], null, false);
 
+    /// <summary>What parts as they are sold make of a pack; computed when it is asked for, some tenths of a second a pack.</summary>
+    /// <param name="supply">The id of a supply.</param>
+    /// <returns>The spread; none where it lights nothing.</returns>
+    public SpreadResult? Spread(string supply) =>
+        SpreadQuery.Of(_resolved.Value).FirstOrDefault(q => q.Typical.Packs.Any(p => p.Supply == supply)) is { } query
+            ? _memo.Get(query, q => q.Answer()).First(r => r.Supply == supply)
+            : null;
+
     /// <summary>Studies a town from nothing.</summary>
     /// <param name="town">A town without problems (<see cref="Plan.Checks.TownChecks"/>).</param>
     /// <returns>Its study.</returns>

@@ -1,4 +1,5 @@
 using Duskwright.Plan;
+using Duskwright.Plan.Parts;
 using Duskwright.Study;
 
 namespace Duskwright.Book.Lists;
@@ -16,6 +17,8 @@ public static class TownLists
         Switches(study),
         .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
         Loads(study),
+        Spread(study),
+        Fuses(study),
         Tests(study),
         Parts(study),
         Faults(study),
@@ -60,6 +63,30 @@ public static class TownLists
         "Load list",
         ["Label", "House", "LEDs", "Kinds", "Switch", "Pack", "Takes", "Sound between"],
         Rows(study.LoadList, l => [ListCell.Of(l.Code), ListCell.Of(l.Building), ListCell.Of(l.Lamps), ListCell.Of(l.Kinds), ListCell.Of(l.SwitchGroup), ListCell.Of(l.Supply), ListCell.Of(l.Current), ListCell.Band(l.Current)]));
+
+    // Nine in ten of all circuits drawn lie within the ranges.
+    private static TownList Spread(TownStudy study) => new(
+        "spread",
+        "As parts are sold",
+        ["Pack", "Takes nine times in ten", "Lasts nine times in ten", "Kind", "LEDs", "Next ones differ visibly", "One is visibly darker", "Greediest over the mean", "Takes too much"],
+        Rows(study.Packs.SelectMany(p => study.Spread(p.Supply.Id) is { } s ? s.Kinds.Select(k => (Pack: p, Spread: s, Kind: k)) : []), s =>
+        [
+            ListCell.Of(s.Pack.Number), ListCell.Band(s.Spread.Load), ListCell.Band(s.Spread.Hours), ListCell.Of(s.Kind.Lamp), ListCell.Of(s.Kind.Lamps),
+            ListCell.Of(s.Kind.PairDiffers), ListCell.Of(s.Kind.AnyDiffers), ListCell.Of(s.Kind.Greediest), ListCell.Of(s.Kind.Overloaded),
+        ]));
+
+    private static TownList Fuses(TownStudy study) => new(
+        "fuse",
+        "Shorts and fuses",
+        ["Pack", "Fuse", "Opens on every dead short", "Worst that lasts", "Wire in card", "At the short itself", "Better", "Wire then", "Short then"],
+        Rows(study.Packs.Where(p => p.ShortCircuit is not null), p =>
+        [
+            ListCell.Of(p.Number), ListCell.Of(p.Supply.Fuse is { } id ? Catalogue.FindFuse(study.Town, id)!.Name : "none"), ListCell.Of(p.ShortCircuit!.FuseOpens ? "yes" : "no"),
+            ListCell.Of(p.ShortCircuit.Current), ListCell.Of(p.ShortCircuit.WireTemperature), ListCell.Of(p.ShortCircuit.HotSpot),
+            .. p.ShortCircuit.Advice is { } advice && advice.Fuse.Id != p.Supply.Fuse
+                ? new[] { ListCell.Of(advice.Fuse.Name), ListCell.Of(advice.WireTemperature), ListCell.Of(advice.HotSpot) }
+                : [ListCell.Of(p.ShortCircuit.Advice is null ? "none carries the lamps and is sure to open" : "it is the best"), ListCell.Of(""), ListCell.Of("")],
+        ]));
 
     private static TownList Tests(TownStudy study) => new(
         "test",

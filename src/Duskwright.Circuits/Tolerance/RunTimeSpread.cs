@@ -15,10 +15,11 @@ public static class RunTimeSpread
     /// <param name="settings">Hours a day and the most hours; a circuit that holds longer counts with the most hours.</param>
     /// <param name="draws">Circuits to draw, 1 or more; sixty give the range to about a tenth of itself.</param>
     /// <param name="seed">The same seed gives the same result.</param>
+    /// <param name="dimShare">Share of its own fresh light at which a lamp is too dim, above 0 and below 1.</param>
     /// <param name="cancel">Ends the work early.</param>
     /// <returns>Time lit until the worst lamp is dim or the cells are at their end voltage, s.</returns>
     public static Estimate Run(
-        Network network, ImmutableArray<PackOnNetwork> packs, Spreads spreads, DischargeSettings settings, int draws, int seed, CancellationToken cancel = default)
+        Network network, ImmutableArray<PackOnNetwork> packs, Spreads spreads, DischargeSettings settings, int draws, int seed, double dimShare = EndOfLife.DimShare, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
         var parts = new DrawnParts(network, spreads);
@@ -37,7 +38,7 @@ public static class RunTimeSpread
                 Stop = step =>
                 {
                     steps.Add(step);
-                    end = steps.Count < 2 ? null : EndOfLife.Of(drawn, stores, new DischargeRun([steps[0], .. steps.Skip(Math.Max(1, steps.Count - 2))]));
+                    end = steps.Count < 2 ? null : EndOfLife.Of(drawn, stores, new DischargeRun([steps[0], .. steps.Skip(Math.Max(1, steps.Count - 2))]), dimShare);
                     return end is not null;
                 },
             });

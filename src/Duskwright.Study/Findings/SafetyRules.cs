@@ -9,9 +9,6 @@ namespace Duskwright.Study.Findings;
 /// <summary>What a short circuit, a fuse or a high voltage means for the town.</summary>
 internal static class SafetyRules
 {
-    // Card browns from about here on: typical, from memory.
-    private const double ScorchCelsius = 120;
-
     // Rated voltage of electric toys, EN 62115 and Directive 2009/48/EC.
     private const double ToyVolts = 24;
 
@@ -23,8 +20,8 @@ internal static class SafetyRules
         var shorted = pack.ShortCircuit!;
         var subject = Subject.Supply(pack.Supply.Id);
         var fuse = pack.Supply.Fuse is { } id ? Catalogue.FindFuse(study.Town, id) : null;
-        ItemList<TownEdit> suggestion = shorted.SuggestedFuse is { } better && better != pack.Supply.Fuse
-            ? [new ReplaceSupply(pack.Supply with { Fuse = better }, $"Fit a {Catalogue.FindFuse(study.Town, better)!.Name}")]
+        ItemList<TownEdit> suggestion = shorted.Advice is { } advice && advice.Fuse.Id != pack.Supply.Fuse
+            ? [new ReplaceSupply(pack.Supply with { Fuse = advice.Fuse.Id }, $"Fit a {advice.Fuse.Name}")]
             : [];
         var remedy = suggestion.Count > 0 ? suggestion[0].Label : "No fuse in the catalogue both carries the load and is sure to open: use shorter or thicker wire, or fewer lamps on it.";
         if (fuse is null)
@@ -32,7 +29,7 @@ internal static class SafetyRules
             yield return new Finding
             {
                 Rule = "no-fuse",
-                Severity = shorted.WireTemperature.Value > ScorchCelsius ? Severity.Spoils : Severity.Look,
+                Severity = shorted.Scorches ? Severity.Spoils : Severity.Look,
                 Subject = subject,
                 Words = $"Pack {pack.Supply.Id} has no fuse: a short in its wiring would drive {{0}}, and the wire in the card would settle at {{1}}.",
                 Figures = [shorted.Current, shorted.WireTemperature],
@@ -60,7 +57,7 @@ internal static class SafetyRules
                 Rule = "fuse-stays",
                 Severity = Severity.Look,
                 Subject = subject,
-                Words = $"A dead short at the far end of pack {pack.Supply.Id} may not open its fuse; the wire in the card would settle at {{0}}, and the short itself could give off {{1}}.",
+                Words = $"A dead short on pack {pack.Supply.Id} may not open its fuse once its cells are worn; the wire in the card would settle at {{0}}, and the short itself could give off {{1}}.",
                 Figures = [shorted.WireTemperature, shorted.HotSpot],
                 Remedy = remedy,
                 Edits = suggestion,
@@ -71,7 +68,7 @@ internal static class SafetyRules
             yield return new Finding
             {
                 Rule = "fuse-opens",
-                Severity = shorted.WireTemperature.Value > ScorchCelsius ? Severity.Look : Severity.Sound,
+                Severity = shorted.Scorches ? Severity.Look : Severity.Sound,
                 Subject = subject,
                 Words = $"A dead short on pack {pack.Supply.Id} opens its fuse; the worst that can last heats the wire in the card to {{0}} and the spot itself with {{1}}.",
                 Figures = [shorted.WireTemperature, shorted.HotSpot],

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Duskwright.Circuits.Supplies;
 using Duskwright.Circuits.Wires;
 using Duskwright.Plan;
@@ -12,59 +13,76 @@ namespace Duskwright.Study.Operation;
 internal sealed record ShortQuery(
     SupplyPart Supply, int Series, int Parallel, FusePart? Fuse, double LoadAmps, double NearOhms, double FarOhms, double CopperMetres, double RoomCelsius, ItemList<FusePart> Fuses)
 {
-    // A fuse that carries twice the load does not creep open when it is warm.
-    private const double LoadMargin = 2;
+    // Worn cells drive less through a fuse, so that it may no longer open; emptier ones are changed.
+    private const double WornShare = 0.3;
 
-    /// <summary>Judges the worst of a short at the bank's end and one at the far end of the longest pair.</summary>
+    private const string Tried = "the worst of all resistances a short may have, near and far, fresh and worn cells";
+
+    /// <summary>Judges every short with the fuse there is, and looks for the best fuse there could be.</summary>
     internal ShortResult Answer()
     {
-        var (volts, ohms) = Source();
-        var verdict = Worst(Fuse, volts, ohms);
-        var atFarEnd = volts / (ohms + FarOhms + (Fuse?.MostResistance.Ohms ?? 0));
-        var current = Figure.From(
-            Laws.CurrentOfShort,
-            "current of the short",
-            "A",
-            Figure.Given("open volts", volts, "V", Supply.Source, Supply.Certainty),
-            Figure.Given("pack and holder", ohms, "Ω", Supply.Source, Supply.Certainty),
-            Figure.Given("switch and wire on the way", verdict.PathOhms, "Ω", "the nearer end is the worse unless a fuse opens there", Certainty.Computed),
-            Figure.Given("fuse", Fuse?.LeastResistance.Ohms ?? 0, "Ω", Fuse?.Source ?? "there is none", Fuse?.Certainty ?? Certainty.Assumed),
-            Figure.Given("the short itself", verdict.Verdict.ShortOhms, "Ω", "the one of all tried that heats the wire most without opening the fuse", Certainty.Computed));
+        var question = new ProtectionQuestion(Sources(), NearOhms, FarOhms, CopperMetres, RoomCelsius, LoadAmps);
+        var verdict = Protection.Judge(question, Fuse is null ? null : Range(Fuse));
+        var worst = verdict.Hottest;
+        var source = question.Sources.Single(s => s.Name == worst.Source);
+        var chosen = Protection.Choose(question, [.. Fuses.Where(f => f.Resettable).Select(Range)]);
         return new ShortResult
         {
-            Current = current,
-            WireTemperature = Figure.From(
-                Laws.SteadyWireHeat,
-                "wire in card",
-                "°C",
-                current,
-                Figure.Given("copper of the thinnest pair", CopperMetres, "m", "the wire's size", Certainty.Catalogue),
-                Figure.Given("room", RoomCelsius, "°C", "as said of the show, or 20 °C", Certainty.Assumed)),
-            HotSpot = Figure.Given("most heat in the short itself", verdict.Verdict.HotSpotWatts, "W", "the worst of all resistances a short may have", Certainty.Computed),
-            FuseOpens = Fuse is not null && atFarEnd > Fuse.Trip.Amperes,
-            SuggestedFuse = Fuses
-                .Where(f => f.Resettable && f.Hold.Amperes >= LoadMargin * LoadAmps && volts / (ohms + FarOhms + f.MostResistance.Ohms) > f.Trip.Amperes)
-                .MinBy(f => f.Hold.Milliamperes)?.Id,
+            Current = Current(worst, source),
+            WireTemperature = Heat(worst, Current(worst, source)),
+            HotSpot = HotSpot(verdict),
+            Scorches = verdict.Scorches,
+            FuseOpens = verdict.OpensEverywhere,
+            Advice = chosen is null
+                ? null
+                : new FuseAdvice(Fuses.Single(f => f.Id == chosen.Fuse!.Name), Heat(chosen.Hottest, Figure.Given("current of the worst short that lasts", chosen.Hottest.Amps, "A", Tried, Certainty.Computed)), HotSpot(chosen)),
         };
     }
 
-    private (ShortVerdict Verdict, double PathOhms) Worst(FusePart? fuse, double volts, double ohms)
+    private static FuseRange Range(FusePart fuse) => new(
+        fuse.Id, fuse.Hold.Amperes, fuse.Trip.Amperes, fuse.LeastResistance.Ohms, fuse.MostResistance.Ohms, fuse.MostVoltage?.Volts ?? double.PositiveInfinity);
+
+    private static Figure HotSpot(ProtectionVerdict verdict) => Figure.Given("most heat in the short itself", verdict.HotSpot.ShortWatts, "W", Tried, Certainty.Computed);
+
+    private Figure Current(SweptShort worst, ShortSource source)
     {
-        var law = fuse is null ? null : new FuseLaw(fuse.Hold.Amperes, fuse.Trip.Amperes, fuse.LeastResistance.Ohms);
-        var near = ShortCircuit.Worst(volts, ohms, NearOhms, CopperMetres, RoomCelsius, law);
-        var far = ShortCircuit.Worst(volts, ohms, FarOhms, CopperMetres, RoomCelsius, law);
-        return near.WireCelsius >= far.WireCelsius ? (near, NearOhms) : (far, FarOhms);
+        var pathOhms = worst.AtFarEnd ? FarOhms : NearOhms;
+        var fuseOhms = Fuse?.LeastResistance.Ohms ?? 0;
+        if (worst.Amps >= source.LimitAmps)
+        {
+            return Figure.Given("current of the short", worst.Amps, "A", "the most the supply gives", Certainty.Computed);
+        }
+
+        return Figure.From(
+            Laws.CurrentOfShort,
+            "current of the short",
+            "A",
+            Figure.Given($"open volts, {source.Name}", source.OpenVolts, "V", Supply.Source, Supply.Certainty),
+            Figure.Given("pack and holder", source.Ohms, "Ω", Supply.Source, Supply.Certainty),
+            Figure.Given(worst.AtFarEnd ? "switch and wire to the far end and back" : "switch and joints at the bank", pathOhms, "Ω", "the worse of near and far", Certainty.Computed),
+            Figure.Given("fuse", fuseOhms, "Ω", Fuse?.Source ?? "there is none", Fuse?.Certainty ?? Certainty.Assumed),
+            Figure.Given("the short itself", worst.ShortOhms, "Ω", Tried, Certainty.Computed));
     }
 
-    private (double Volts, double Ohms) Source()
+    private Figure Heat(SweptShort worst, Figure current) => worst.Opens
+        ? Figure.Given("wire in card", RoomCelsius, "°C", "every short opens the fuse", Certainty.Computed)
+        : Figure.From(
+            Laws.SteadyWireHeat,
+            "wire in card",
+            "°C",
+            current,
+            Figure.Given("copper of the thinnest pair", CopperMetres, "m", "the wire's size", Certainty.Catalogue),
+            Figure.Given("room", RoomCelsius, "°C", "as said of the show, or 20 °C", Certainty.Assumed));
+
+    private ImmutableArray<ShortSource> Sources()
     {
         if (!PackLaws.IsStore(Supply))
         {
-            return (Supply.NominalVoltage.Volts * Series, Math.Max(Supply.SourceResistance!.Value.Ohms, Supply.CurrentLimit is { } limit ? Supply.NominalVoltage.Volts / limit.Amperes : 0) * Series / Parallel);
+            return [new ShortSource("the supply", Supply.NominalVoltage.Volts * Series, Supply.SourceResistance!.Value.Ohms * Series / Parallel, Supply.CurrentLimit is { } limit ? limit.Amperes * Parallel : double.PositiveInfinity)];
         }
 
         var pack = PackLaws.Of(Supply, Series, Parallel, Usual.HolderOhms);
-        var fresh = CellState.At(pack.Cell, 1);
-        return (pack.OpenVolts(fresh), pack.Ohms(fresh));
+        ShortSource With(string name, double left) => new(name, pack.OpenVolts(CellState.At(pack.Cell, left)), pack.Ohms(CellState.At(pack.Cell, left)));
+        return [With("fresh cells", 1), With("worn cells", WornShare)];
     }
 }

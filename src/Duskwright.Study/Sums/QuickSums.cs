@@ -181,7 +181,7 @@ public static class QuickSums
             part, supply.Series, supply.Parallel, null, load.Amperes, Usual.SwitchOhms, Usual.SwitchOhms + (2 * longest.Metres * wire.PerMetre.Ohms),
             wire.CopperDiameter.Metres, Usual.RoomCelsius, Catalogue.Parts.Fuses);
         var bare = query.Answer();
-        if (bare.SuggestedFuse is not { } id)
+        if (bare.Advice is not { Fuse: var fuse } advice)
         {
             return new SumAnswer
             {
@@ -192,13 +192,11 @@ public static class QuickSums
             };
         }
 
-        var fuse = Catalogue.FindFuse(Nowhere, id)!;
-        var fused = (query with { Fuse = fuse }).Answer();
         return new SumAnswer
         {
             Headline = Figure.Given("fuse", fuse.Hold.Amperes, "A", fuse.Source, fuse.Certainty),
             Words = $"A {fuse.Name} at the pack. Without it a short drives {{0}} and the wire in card would settle at {{1}}; with it the worst that can last is {{2}}, and the short itself gives off {{3}} at most.",
-            Figures = [bare.Current, bare.WireTemperature, fused.WireTemperature, fused.HotSpot],
+            Figures = [bare.Current, bare.WireTemperature, advice.WireTemperature, advice.HotSpot],
             Warnings = ["A fuse guards the wire; a short that is only warm can still scorch card. Take cells out while you work."],
         };
     }

@@ -12,6 +12,7 @@ internal sealed class CircuitNetwork
     private readonly List<Element> _elements = [];
     private readonly List<CircuitLamp> _lamps = [];
     private readonly List<CircuitPack> _packs = [];
+    private readonly List<CircuitPair> _pairs = [];
     private int _nodes = 1;
 
     private CircuitNetwork(CircuitInput input)
@@ -35,6 +36,8 @@ internal sealed class CircuitNetwork
     internal IReadOnlyList<CircuitLamp> Lamps => _lamps;
 
     internal IReadOnlyList<CircuitPack> Packs => _packs;
+
+    internal IReadOnlyList<CircuitPair> Pairs => _pairs;
 
     internal static CircuitNetwork Of(CircuitInput input) => new(input);
 
@@ -63,6 +66,7 @@ internal sealed class CircuitNetwork
             var switched = Wire($"switch {group.Id}", fused, _nodes++, group.SwitchOhms).B;
             foreach (var pair in group.Pairs)
             {
+                _pairs.Add(new CircuitPair(pair.Building, _elements.Count, _elements.Count + 1));
                 var house = Wire($"plus wire of {pair.Building}", switched, _nodes++, pair.ConductorOhms).B;
                 var back = Wire($"minus wire of {pair.Building}", _nodes++, strip, pair.ConductorOhms).A;
                 foreach (var lamp in pair.Lamps)
@@ -87,3 +91,6 @@ internal sealed record CircuitLamp(string Building, LampInput Input, string Grou
 
 /// <summary>A supply in a network. <see cref="Source"/> is the index of its element, <see cref="Plus"/> its node; no law means regulated.</summary>
 internal sealed record CircuitPack(PackInput Input, int Source, int Plus, PackLaw? Law);
+
+/// <summary>A pair in a network. <see cref="Plus"/> and <see cref="Minus"/> are the indices of its wires.</summary>
+internal sealed record CircuitPair(string Building, int Plus, int Minus);

@@ -40,6 +40,7 @@ internal static class StudyCommand
         LongWork.Run(("Running the packs down", () => _ = study.Packs), ("Looking for what spoils the show", () => _ = study.Findings), ("Solving every scene", () => _ = study.Scenes));
         if (json)
         {
+            LongWork.Run(("Building each pack from parts as they are sold", () => study.Packs.ToList().ForEach(p => study.Spread(p.Supply.Id))));
             PrintJson(study);
         }
         else
@@ -68,6 +69,7 @@ internal static class StudyCommand
             p.Fade,
             p.Carrying,
             p.ShortCircuit,
+            Spread = study.Spread(p.Supply.Id),
         }),
         Buildings = study.Buildings.Select(b => new
         {

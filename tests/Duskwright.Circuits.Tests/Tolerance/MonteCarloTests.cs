@@ -127,10 +127,23 @@ public sealed class MonteCarloTests
         var cell = UsualCells.Of("LR6");
         var network = new Network(2, [new SourceElement("pack", 1, 0, 1, 1), .. Enumerable.Range(0, 30).Select(i => new LampElement($"lamp {i}", 1, 0, UsualLamps.White, 820))]);
         ImmutableArray<PackOnNetwork> packs = [new PackOnNetwork("pack", new PackLaw(cell, 3, 1, 0.2), CellState.At(cell, 1))];
-        var hours = RunTimeSpread.Run(network, packs, Spreads.Usual, new DischargeSettings(7 * 3600.0, 200 * 3600, null, 0.03), 60, 1, Cancel);
+        var hours = RunTimeSpread.Run(network, packs, Spreads.Usual, new DischargeSettings(7 * 3600.0, 200 * 3600, null, 0.03), 60, 1, cancel: Cancel);
         Assert.InRange(hours.Likely / 3600, 0.75 * 26, 1.25 * 26);
         Assert.InRange(hours.Low / hours.Likely, 0.65, 0.9);
         Assert.InRange(hours.High / hours.Likely, 1.1, 1.35);
+    }
+
+    [Fact]
+    public void Parts_that_are_all_alike_last_as_long_as_one_run_says()
+    {
+        var cell = UsualCells.Of("LR6");
+        var network = new Network(2, [new SourceElement("pack", 1, 0, 1, 1), .. Enumerable.Range(0, 20).Select(i => new LampElement($"lamp {i}", 1, 0, UsualLamps.White, 270))]);
+        ImmutableArray<PackOnNetwork> packs = [new PackOnNetwork("pack", new PackLaw(cell, 3, 1, 0.2), CellState.At(cell, 1))];
+        var settings = new DischargeSettings(7 * 3600.0, 200 * 3600, null, 0.03);
+        var hours = RunTimeSpread.Run(network, packs, None, settings, 3, 1, cancel: Cancel);
+        var end = EndOfLife.Of(network, packs, Discharge.Run(network, packs, settings))!;
+        Assert.Equal(end.LitSeconds, hours.Low, 1e-6 * end.LitSeconds);
+        Assert.Equal(end.LitSeconds, hours.High, 1e-6 * end.LitSeconds);
     }
 
     [Fact]

@@ -27,16 +27,34 @@ public sealed class ProtectionTests
         Assert.Equal(6, spot.ShortOhms, 0.06 * 6);
     }
 
+    // Source: Lessons in Electric Circuits (T. R. Kuphaldt), vol. I, chapter 11: 10 V behind 0.2 Ω; printed 50 A. The least short counts 0.01 Ω.
+    [Fact]
+    public void A_dead_short_carries_the_open_voltage_over_the_source_resistance() =>
+        Assert.Equal(50, Protection.Judge(new ProtectionQuestion([new ShortSource("cells", 10, 0.19)], 0, 0, 0.5e-3, 20, 0.1), null).Hottest.Amps, 0.5);
+
+    // Ohm's law and the maximum power theorem: the wire is hottest just below trip, the spot where it matches the rest or is as near as the fuse lets it be.
     [Fact]
     public void The_sweep_finds_what_the_closed_form_says()
     {
         foreach (var fuse in Fuses.Where(f => f.HoldAmps <= 0.9))
         {
+            var around = 1.1 + 0.2 + fuse.LeastOhms;
+            var leastBorne = (4.85 / fuse.TripAmps) - around;
+            var matched = Math.Max(around, leastBorne);
             var verdict = Protection.Judge(Question(new ShortSource("fresh", 4.85, 1.1), 0.2, 0.2, HairMetres), fuse);
-            var closed = ShortCircuit.Worst(4.85, 1.1, 0.2, HairMetres, 20, new FuseLaw(fuse.HoldAmps, fuse.TripAmps, fuse.LeastOhms));
-            Assert.Equal(closed.WireCelsius, verdict.Hottest.WireCelsius, 0.01);
-            Assert.Equal(closed.HotSpotWatts, verdict.HotSpot.ShortWatts, 0.01 * closed.HotSpotWatts);
+            Assert.Equal(fuse.TripAmps, verdict.Hottest.Amps, 1e-6);
+            Assert.Equal(leastBorne, verdict.Hottest.ShortOhms, 1e-6);
+            var watts = Math.Pow(4.85 / (around + matched), 2) * matched;
+            Assert.Equal(watts, verdict.HotSpot.ShortWatts, 0.01 * watts);
         }
+    }
+
+    [Fact]
+    public void At_the_end_of_a_long_thin_wire_no_fuse_opens()
+    {
+        var verdict = Protection.Judge(Question(new ShortSource("fresh", 4.8, 0.9), 5.3, 5.3, HairMetres), new FuseRange("1 A", 0.5, 1, 0.41, 1.17));
+        Assert.False(verdict.OpensEverywhere);
+        Assert.Equal(4.8 / (0.9 + 5.3 + 0.41 + 0.01), verdict.Hottest.Amps, 1e-9);
     }
 
     [Fact]
