@@ -15,7 +15,11 @@ internal static class PaneResults
 {
     /// <summary>Solves all rooms that are not known yet, several at a time.</summary>
     internal static void Prepare(ResolvedTown resolved, CircuitResults circuits, Memo memo) =>
-        Parallel.ForEach(resolved.Buildings.SelectMany(b => Rooms(b, circuits)), room => memo.Get(room.Query, q => q.Answer()));
+        Parallel.ForEach(Queries(resolved, circuits), room => memo.Get(room, q => q.Answer()));
+
+    /// <summary>Every room with a window and a lamp that shines.</summary>
+    internal static IEnumerable<PaneQuery> Queries(ResolvedTown resolved, CircuitResults circuits) =>
+        resolved.Buildings.SelectMany(b => Rooms(b, circuits)).Select(room => room.Query);
 
     internal static ItemList<PaneResult> Of(ResolvedBuilding resolved, CircuitResults circuits, Memo memo) =>
         Rooms(resolved, circuits).SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer()))).ToItemList();
