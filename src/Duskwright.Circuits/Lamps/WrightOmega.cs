@@ -55,8 +55,15 @@ internal static class WrightOmega
         return Refined(start, z);
     }
 
-    /// <summary>The same from a value nearby, more than zero.</summary>
-    internal static Vector<double> Refined(Vector<double> w, Vector<double> z)
+    /// <summary>The same where its value at a point nearby is known.</summary>
+    /// <remarks>A step along the tangent, where it stays above a third of w, is a start nearer than the general one.</remarks>
+    internal static Vector<double> Followed(Vector<double> w, Vector<double> from, Vector<double> to)
+    {
+        var ahead = w + (w / (Vector<double>.One + w) * (to - from));
+        return Vector.GreaterThanAll(ahead, w * 0.3) && Vector.LessThanAll(ahead, w * 3) ? Refined(ahead, to) : Of(to);
+    }
+
+    private static Vector<double> Refined(Vector<double> w, Vector<double> z)
     {
         z = Vector.Max(z, new Vector<double>(Least));
         for (var turn = 0; turn < MostTurns; turn++)

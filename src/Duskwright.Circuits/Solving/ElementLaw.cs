@@ -1,3 +1,5 @@
+using System.Numerics;
+using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Networks;
 
 namespace Duskwright.Circuits.Solving;
@@ -25,18 +27,30 @@ internal static class ElementLaw
     }
 
     /// <summary>The same for a lamp or source of which only the numbers are at hand, or a resistance in its place.</summary>
-    internal static (double Amps, double Siemens) At(NetworkValues values, int element, double voltsFromAToB)
+    internal static (double Amps, double Siemens) At(NetworkValues values, int element, double voltsFromAToB) =>
+        At(values.Laws[element], values.Turned[element] ? -1 : 1, values.Ohms[element], values.OpenVolts[element], values.LimitAmps[element], voltsFromAToB);
+
+    /// <summary>The same for a lamp where a law is given, for a source where it has a limit, otherwise for a resistance.</summary>
+    internal static (double Amps, double Siemens) At(LampLaw? law, double sign, double ohms, double openVolts, double limitAmps, double voltsFromAToB)
     {
-        if (values.Laws[element] is { } law)
+        if (law is not null)
         {
-            var sign = values.Turned[element] ? -1 : 1;
-            var point = law.At(sign * voltsFromAToB, values.Ohms[element]);
+            var point = law.At(sign * voltsFromAToB, ohms);
             return (sign * point.Amps, point.Siemens);
         }
 
-        return values.LimitAmps[element] > 0
-            ? Source(values.OpenVolts[element], values.Ohms[element], values.LimitAmps[element], voltsFromAToB)
-            : (voltsFromAToB / values.Ohms[element], 1 / values.Ohms[element]);
+        return limitAmps > 0 ? Source(openVolts, ohms, limitAmps, voltsFromAToB) : (voltsFromAToB / ohms, 1 / ohms);
+    }
+
+    /// <summary>Several sources side by side.</summary>
+    internal static (Vector<double> Amps, Vector<double> Siemens) Source(Vector<double> openVolts, Vector<double> ohms, Vector<double> limitAmps, Vector<double> voltsFromAToB)
+    {
+        var free = (openVolts + voltsFromAToB) / ohms;
+        var isFree = Vector.LessThanOrEqual(free, limitAmps);
+        var siemens = Vector<double>.One / ohms;
+        return (
+            Vector.ConditionalSelect(isFree, free, limitAmps + (LimitSlope * (free - limitAmps))),
+            Vector.ConditionalSelect(isFree, siemens, LimitSlope * siemens));
     }
 
     // A is the minus and B the plus, so the current from A to B is what the source delivers.

@@ -7,8 +7,8 @@ namespace Duskwright.Circuits.Solving;
 internal sealed class KirchhoffBalance(int nodeCount, int[] from, int[] to)
 {
     // A part in a thousand million of the current through the node, and a third of a nanoampere.
-    private const double RelativeResidual = 1e-9;
-    private const double LeastResidualAmps = 3e-10;
+    internal const double RelativeResidual = 1e-9;
+    internal const double LeastResidualAmps = 3e-10;
 
     private readonly double[] _sum = new double[nodeCount];
     private readonly double[] _through = new double[nodeCount];

@@ -103,7 +103,7 @@ internal sealed class LedBank
         for (var i = 0; i < w.Length; i++)
         {
             var next = a[i] + (b[i] * volts[i]);
-            w[i] = _near ? Follow(w[i], z[i], next) : WrightOmega.Of(next);
+            w[i] = _near ? WrightOmega.Followed(w[i], z[i], next) : WrightOmega.Of(next);
             z[i] = next;
             var slope = (b[i] * c[i] * w[i] / (Vector<double>.One + w[i])) + l[i];
             siemens[i] = slope;
@@ -142,12 +142,7 @@ internal sealed class LedBank
         var amps = Lanes(_amps);
         for (var i = 0; i < w.Length; i++)
         {
-            // The second derivative of c·w by u is c·b²·w/(1 + w)³.
-            var wp1 = Vector<double>.One + w[i];
-            var step = b[i] * (next[i] - volts[i]);
-            var remainder = RemainderFactor * c[i] * w[i] * step * step / (wp1 * wp1 * wp1);
-            var allowed = new Vector<double>(AllowedAmps) + (AllowedShare * Vector.Abs(amps[i]));
-            if (!Vector.LessThanOrEqualAll(Vector.Abs(step), NearShare * wp1) || !Vector.LessThanOrEqualAll(Vector.Abs(remainder), allowed))
+            if (!Straight(b[i], c[i], w[i], amps[i], next[i] - volts[i]))
             {
                 return false;
             }
@@ -166,14 +161,18 @@ internal sealed class LedBank
         }
     }
 
-    private static Span<Vector<double>> Lanes(double[] values) => MemoryMarshal.Cast<double, Vector<double>>(values.AsSpan());
-
-    // A step along the tangent, where it stays above a third of w, is a start nearer than the general one.
-    private static Vector<double> Follow(Vector<double> w, Vector<double> from, Vector<double> to)
+    /// <summary>Whether LEDs cannot be told from their lines a little further on.</summary>
+    /// <remarks>The second derivative of c·w by u is c·b²·w/(1 + w)³.</remarks>
+    internal static bool Straight(Vector<double> b, Vector<double> c, Vector<double> w, Vector<double> amps, Vector<double> furtherVolts)
     {
-        var ahead = w + (w / (Vector<double>.One + w) * (to - from));
-        return Vector.GreaterThanAll(ahead, w * 0.3) && Vector.LessThanAll(ahead, w * 3) ? WrightOmega.Refined(ahead, to) : WrightOmega.Of(to);
+        var wp1 = Vector<double>.One + w;
+        var step = b * furtherVolts;
+        var remainder = RemainderFactor * c * w * step * step / (wp1 * wp1 * wp1);
+        var allowed = new Vector<double>(AllowedAmps) + (AllowedShare * Vector.Abs(amps));
+        return Vector.LessThanOrEqualAll(Vector.Abs(step), NearShare * wp1) && Vector.LessThanOrEqualAll(Vector.Abs(remainder), allowed);
     }
+
+    private static Span<Vector<double>> Lanes(double[] values) => MemoryMarshal.Cast<double, Vector<double>>(values.AsSpan());
 
     private void Gather(double[] portVolts, double[] volts)
     {

@@ -5,9 +5,9 @@ namespace Duskwright.Circuits.Solving;
 /// <summary>The parts of a network that are neither wire nor plain LED: supplies, filament and flickering lamps, each a port of its own.</summary>
 internal sealed class OtherParts(PortPlan plan)
 {
-    private const double AllowedAmps = 1e-11;
-    private const double AllowedShare = 1e-10;
-    private const double Rounding = 1e-15;
+    internal const double AllowedAmps = 1e-11;
+    internal const double AllowedShare = 1e-10;
+    internal const double Rounding = 1e-15;
 
     private readonly (int Element, int Port)[] _parts = plan.Others;
     private readonly double[] _volts = new double[plan.Others.Length];

@@ -41,6 +41,12 @@ internal sealed class SeriesParallel
             kinds[i] = PartKinds.Of(network.Elements[i]);
         }
 
+        return Of(network, kinds);
+    }
+
+    /// <summary>Works out the plan of a network that hangs together, in which other parts of the kinds given may stand.</summary>
+    internal static PortPlan Of(Network network, PartKind[] kinds)
+    {
         var reduction = new SeriesParallel(network, kinds);
         for (var i = 0; i < kinds.Length; i++)
         {

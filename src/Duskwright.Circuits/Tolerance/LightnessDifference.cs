@@ -23,4 +23,14 @@ public static class LightnessDifference
         var share = Math.Max(0, less) / more;
         return 100 - (share > Knee * Knee * Knee ? (116 * Math.Cbrt(share)) - 16 : 116 * share / (3 * Knee * Knee));
     }
+
+    /// <summary>Whether two lights are seen to differ.</summary>
+    /// <param name="one">Light, zero or more.</param>
+    /// <param name="other">Light in the same unit, zero or more.</param>
+    /// <returns>Whether ΔL* is above <see cref="Visible"/>.</returns>
+    public static bool IsVisible(double one, double other) => Math.Min(one, other) < VisibleShare * Math.Max(one, other);
+
+    // L* = 116·∛share − 16 turned round.
+    private const double VisibleCubeRoot = (100 - Visible + 16) / 116;
+    private const double VisibleShare = VisibleCubeRoot * VisibleCubeRoot * VisibleCubeRoot;
 }

@@ -10,7 +10,8 @@ namespace Duskwright.Circuits.Tolerance;
 /// </remarks>
 public static class MonteCarlo
 {
-    private const int BlockDraws = 250;
+    // A whole number of vectors of any width.
+    private const int BlockDraws = 256;
 
     /// <summary>Draws and solves circuits.</summary>
     /// <param name="network">The circuit as planned.</param>
@@ -29,30 +30,31 @@ public static class MonteCarlo
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
         Check(network, neighbours, probes);
         var lamps = Enumerable.Range(0, network.Elements.Length).Where(i => network.Elements[i] is LampElement).ToArray();
-        var parts = new DrawnParts(network, spreads);
+        var parts = new DrawnParts(network, spreads, neighbours.SelectMany(n => n.Lamps));
         var tally = new Tally(lamps, neighbours, probes, draws);
-        var start = new NetworkSolver(network).Solve(network).NodeVolts;
+        var planned = OperatingPoint.Solve(network);
+        if (planned.Status != SolveStatus.Solved)
+        {
+            throw new InvalidOperationException($"The circuit has no solution at {planned.FailedAt} ({planned.Status}).");
+        }
+
+        var plan = SeriesParallel.Of(network, Kinds(network, spreads.Unknowns));
         var blocks = (draws + BlockDraws - 1) / BlockDraws;
         Parallel.For(
             0,
             blocks,
             new ParallelOptions { CancellationToken = cancel },
-            () => new NetworkSolver(network),
+            () => new LaneSolver(plan, network, planned.NodeVolts),
             (block, _, solver) =>
             {
                 var first = block * BlockDraws;
                 var count = Math.Min(BlockDraws, draws - first);
-                var values = new StratifiedDraws(count, parts.Dimensions, HashCode(seed, block));
-                for (var i = 0; i < count; i++)
+                var values = new StratifiedDraws(count, parts.Dimensions, Seed(seed, block));
+                for (var group = 0; group * LaneValues.Lanes < count; group++)
                 {
-                    var drawn = new Network(network.NodeCount, [.. parts.Of(values, i)]);
-                    var solution = solver.Solve(drawn, start.AsSpan());
-                    if (solution.Status != SolveStatus.Solved)
-                    {
-                        throw new InvalidOperationException($"A drawn circuit has no solution at {solution.FailedAt} ({solution.Status}).");
-                    }
-
-                    tally.Note(first + i, drawn, solution, lamp => parts.LightShare(values, i, lamp));
+                    parts.Fill(solver.Values, values, group);
+                    solver.Solve(lane => new Network(network.NodeCount, [.. parts.Of(values, (group * LaneValues.Lanes) + lane)]));
+                    tally.Note(first + (group * LaneValues.Lanes), solver, lamp => parts.LightShares(values, group, lamp));
                 }
 
                 return solver;
@@ -61,8 +63,20 @@ public static class MonteCarlo
         return tally.Result();
     }
 
-    // Random's own seeding takes neighbouring seeds apart.
-    private static int HashCode(int seed, int block) => unchecked((seed * 397) ^ block);
+    // The generator mixes neighbouring seeds apart.
+    private static ulong Seed(int seed, int block) => ((ulong)(uint)seed << 32) | (uint)block;
+
+    // Where an unknown part may be of another kind than the planned one, the place takes any kind.
+    private static PartKind[] Kinds(Network network, ImmutableArray<UnknownPart> unknowns)
+    {
+        PartKind[] kinds = [.. network.Elements.Select(PartKinds.Of)];
+        foreach (var unknown in unknowns.Where(u => !u.CouldBe.All(e => PartKinds.MayStandAt(e, kinds[u.Element]))))
+        {
+            kinds[unknown.Element] = PartKind.Other;
+        }
+
+        return kinds;
+    }
 
     private static void Check(Network network, ImmutableArray<Neighbours> neighbours, ImmutableArray<Probe> probes)
     {

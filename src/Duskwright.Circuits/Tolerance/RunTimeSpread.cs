@@ -22,8 +22,8 @@ public static class RunTimeSpread
         Network network, ImmutableArray<PackOnNetwork> packs, Spreads spreads, DischargeSettings settings, int draws, int seed, double dimShare = EndOfLife.DimShare, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
-        var parts = new DrawnParts(network, spreads);
-        var values = new StratifiedDraws(draws, parts.Dimensions + (2 * packs.Length), seed);
+        var parts = new DrawnParts(network, spreads, []);
+        var values = new StratifiedDraws(draws, parts.Dimensions + (2 * packs.Length), unchecked((ulong)seed));
         var seconds = new double[draws];
         Parallel.For(0, draws, new ParallelOptions { CancellationToken = cancel }, draw =>
         {

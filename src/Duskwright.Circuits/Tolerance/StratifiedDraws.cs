@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Duskwright.Circuits.Tolerance;
 
 /// <summary>A block of draws that is spread evenly along every dimension.</summary>
@@ -8,34 +10,58 @@ namespace Duskwright.Circuits.Tolerance;
 /// </remarks>
 internal sealed class StratifiedDraws
 {
-    private readonly float[] _values;
-    private readonly int _draws;
+    // By group of draws that are solved side by side, then by dimension, then by draw of the group; the last group is filled up with nothing.
+    private readonly double[] _values;
+    private readonly int _dimensions;
 
     /// <summary>Makes a block.</summary>
     /// <param name="draws">Draws in the block, 1 or more.</param>
     /// <param name="dimensions">Dimensions.</param>
     /// <param name="seed">The same seed gives the same block.</param>
-    internal StratifiedDraws(int draws, int dimensions, int seed)
+    internal StratifiedDraws(int draws, int dimensions, ulong seed)
     {
-        var random = new Random(seed);
-        _draws = draws;
-        _values = new float[draws * dimensions];
-        var order = new int[draws];
+        var lanes = Vector<double>.Count;
+        var chance = new SplitMix(seed);
+        _dimensions = dimensions;
+        _values = new double[(draws + lanes - 1) / lanes * lanes * dimensions];
+        var strips = new double[(draws + lanes - 1) / lanes * lanes];
+        Array.Fill(strips, 0.5);
+        var slots = new int[draws];
+        for (var i = 0; i < draws; i++)
+        {
+            slots[i] = (i / lanes * lanes * dimensions) + (i % lanes);
+        }
+
         for (var dimension = 0; dimension < dimensions; dimension++)
         {
-            for (var i = 0; i < draws; i++)
+            for (var i = draws - 1; i >= 0; i--)
             {
-                order[i] = i;
+                // The upper half of the bits says where in its strip a draw lies, the lower half with which draw it changes places.
+                var bits = chance.Next();
+                var other = (int)((bits & uint.MaxValue) * (ulong)(i + 1) >> 32);
+                (slots[i], slots[other]) = (slots[other], slots[i]);
+                strips[i] = (i + 0.001 + (0.998 * (bits >> 32) / (1UL << 32))) / draws;
             }
 
-            random.Shuffle(order);
+            for (var i = 0; i < strips.Length; i += lanes)
+            {
+                NormalQuantile.Of(new Vector<double>(strips, i)).CopyTo(strips, i);
+            }
+
             for (var i = 0; i < draws; i++)
             {
-                _values[(dimension * draws) + i] = (float)NormalQuantile.Of((order[i] + (0.001 + (0.998 * random.NextDouble()))) / draws);
+                _values[slots[i] + (dimension * lanes)] = strips[i];
             }
+
+            Array.Fill(strips, 0.5, draws, strips.Length - draws);
         }
     }
 
     /// <summary>A standard normal value.</summary>
-    internal double Normal(int draw, int dimension) => _values[(dimension * _draws) + draw];
+    internal double Normal(int draw, int dimension) => _values[(((draw / Vector<double>.Count * _dimensions) + dimension) * Vector<double>.Count) + (draw % Vector<double>.Count)];
+
+    /// <summary>Standard normal values of the draws that are solved side by side.</summary>
+    /// <param name="group">Their place among the groups, 0 for the first draws.</param>
+    /// <param name="dimension">The dimension.</param>
+    internal Vector<double> Normals(int group, int dimension) => new(_values, ((group * _dimensions) + dimension) * Vector<double>.Count);
 }

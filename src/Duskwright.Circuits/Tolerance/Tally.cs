@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using Duskwright.Circuits.Fitting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
@@ -6,70 +7,96 @@ using Duskwright.Circuits.Solving;
 namespace Duskwright.Circuits.Tolerance;
 
 /// <summary>What all draws came to. Draws may be noted from several threads; each has its own places.</summary>
-internal sealed class Tally(int[] lamps, ImmutableArray<Neighbours> neighbours, ImmutableArray<Probe> probes, int draws)
+internal sealed class Tally
 {
-    // By lamp, probe or group, then by draw.
-    private readonly double[][] _lampAmps = Rows(lamps.Length, draws);
-    private readonly double[][] _probed = Rows(probes.Length, draws);
-    private readonly double[][] _greatest = Rows(neighbours.Length, draws);
-    private readonly double[][] _pairsDiffer = Rows(neighbours.Length, draws);
-    private readonly bool[][] _anyDiffers = [.. neighbours.Select(_ => new bool[draws])];
-    private readonly bool[][] _overloaded = [.. neighbours.Select(_ => new bool[draws])];
+    private readonly int[] _lamps;
+    private readonly ImmutableArray<Neighbours> _neighbours;
+    private readonly ImmutableArray<Probe> _probes;
+    private readonly int _draws;
 
-    internal void Note(int draw, Network drawn, Solution solution, Func<int, double> lightShare)
+    // By lamp, probe or group, then by draw, filled up to whole vectors.
+    private readonly double[][] _lampAmps;
+    private readonly double[][] _probed;
+    private readonly double[][] _greatest;
+    private readonly double[][] _pairsDiffer;
+    private readonly bool[][] _anyDiffers;
+    private readonly bool[][] _overloaded;
+
+    internal Tally(int[] lamps, ImmutableArray<Neighbours> neighbours, ImmutableArray<Probe> probes, int draws)
     {
-        for (var i = 0; i < lamps.Length; i++)
+        (_lamps, _neighbours, _probes, _draws) = (lamps, neighbours, probes, draws);
+        T[][] Rows<T>(int rows) => [.. Enumerable.Range(0, rows).Select(_ => new T[(draws + LaneValues.Lanes - 1) / LaneValues.Lanes * LaneValues.Lanes])];
+        _lampAmps = Rows<double>(lamps.Length);
+        _probed = Rows<double>(probes.Length);
+        _greatest = Rows<double>(neighbours.Length);
+        _pairsDiffer = Rows<double>(neighbours.Length);
+        _anyDiffers = Rows<bool>(neighbours.Length);
+        _overloaded = Rows<bool>(neighbours.Length);
+    }
+
+    /// <summary>Notes the draws that were solved side by side.</summary>
+    /// <param name="firstDraw">The first of them.</param>
+    /// <param name="solved">Their solutions.</param>
+    /// <param name="lightShares">Light of a lamp against one of the middle, at the same current.</param>
+    internal void Note(int firstDraw, LaneSolver solved, Func<int, Vector<double>> lightShares)
+    {
+        for (var i = 0; i < _lamps.Length; i++)
         {
-            _lampAmps[i][draw] = solution.ElementAmps[lamps[i]];
+            solved.ElementAmps[_lamps[i]].CopyTo(_lampAmps[i], firstDraw);
         }
 
-        for (var i = 0; i < probes.Length; i++)
+        for (var i = 0; i < _probes.Length; i++)
         {
-            var probe = probes[i];
-            _probed[i][draw] = probe.Element is { } element ? solution.ElementAmps[element] : solution.NodeVolts[probe.Plus] - solution.NodeVolts[probe.Minus];
+            var probe = _probes[i];
+            var value = probe.Element is { } element ? solved.ElementAmps[element] : solved.NodeVolts[probe.Plus] - solved.NodeVolts[probe.Minus];
+            value.CopyTo(_probed[i], firstDraw);
         }
 
-        for (var i = 0; i < neighbours.Length; i++)
+        for (var i = 0; i < _neighbours.Length; i++)
         {
-            NoteGroup(i, draw, drawn, solution, lightShare);
+            NoteGroup(i, firstDraw, solved, lightShares);
         }
     }
 
-    internal ToleranceResult Result() => new(
-        draws,
-        [.. _lampAmps.Select(Range)],
-        [.. neighbours.Select((n, i) => new NeighbourSpread(n.Name, _pairsDiffer[i].Average(), Share(_anyDiffers[i]), Range(_greatest[i]), Share(_overloaded[i])))],
-        [.. probes.Select((p, i) => new ProbeSpread(p.Name, Range(_probed[i])))]);
-
-    private static double[][] Rows(int rows, int draws) => [.. Enumerable.Range(0, rows).Select(_ => new double[draws])];
-
-    private static double Share(bool[] happened) => happened.Count(h => h) / (double)happened.Length;
-
-    private static Estimate Range(double[] values)
+    internal ToleranceResult Result()
     {
-        var sorted = (double[])values.Clone();
-        Array.Sort(sorted);
-        double At(double share) => sorted[Math.Min(sorted.Length - 1, (int)(share * sorted.Length))];
-        return new Estimate(At(0.05), At(0.5), At(0.95));
+        var lampAmps = new Estimate[_lamps.Length];
+        Parallel.For(0, lampAmps.Length, i => lampAmps[i] = Quantiles.Of(_lampAmps[i].AsSpan(0, _draws)));
+        return new(
+            _draws,
+            [.. lampAmps],
+            [.. _neighbours.Select((n, i) => new NeighbourSpread(n.Name, _pairsDiffer[i].Take(_draws).Average(), Share(_anyDiffers[i]), Quantiles.Of(_greatest[i].AsSpan(0, _draws)), Share(_overloaded[i])))],
+            [.. _probes.Select((p, i) => new ProbeSpread(p.Name, Quantiles.Of(_probed[i].AsSpan(0, _draws))))]);
     }
 
-    private void NoteGroup(int group, int draw, Network drawn, Solution solution, Func<int, double> lightShare)
+    private double Share(bool[] happened) => happened.Take(_draws).Count(h => h) / (double)_draws;
+
+    private void NoteGroup(int group, int firstDraw, LaneSolver solved, Func<int, Vector<double>> lightShares)
     {
-        var members = neighbours[group].Lamps;
-        var lights = new double[members.Length];
-        var (sum, most, brightest, pairs) = (0.0, 0.0, 0.0, 0);
+        var members = _neighbours[group].Lamps;
+        var shares = new Vector<double>[members.Length];
         for (var m = 0; m < members.Length; m++)
         {
-            var lamp = (LampElement)drawn.Elements[members[m]];
-            var amps = solution.ElementAmps[members[m]];
-            lights[m] = lightShare(members[m]) * lamp.Law.At(solution.NodeVolts[lamp.A] - solution.NodeVolts[lamp.B], lamp.ResistorOhms).Light;
-            (sum, most, brightest) = (sum + amps, Math.Max(most, amps), Math.Max(brightest, lights[m]));
-            pairs += m > 0 && LightnessDifference.Between(lights[m], lights[m - 1]) > LightnessDifference.Visible ? 1 : 0;
+            shares[m] = lightShares(members[m]);
         }
 
-        _greatest[group][draw] = sum > 0 ? most * members.Length / sum : 1;
-        _pairsDiffer[group][draw] = pairs / (members.Length - 1.0);
-        _anyDiffers[group][draw] = lights.Any(l => LightnessDifference.Between(l, brightest) > LightnessDifference.Visible);
-        _overloaded[group][draw] = most > neighbours[group].MostAmps;
+        var lights = new double[members.Length];
+        for (var lane = 0; lane < LaneValues.Lanes; lane++)
+        {
+            var (sum, most, brightest, pairs) = (0.0, 0.0, 0.0, 0);
+            for (var m = 0; m < members.Length; m++)
+            {
+                var amps = solved.ElementAmps[members[m]][lane];
+                lights[m] = shares[m][lane] * solved.Light(members[m], lane);
+                (sum, most, brightest) = (sum + amps, Math.Max(most, amps), Math.Max(brightest, lights[m]));
+                pairs += m > 0 && LightnessDifference.IsVisible(lights[m], lights[m - 1]) ? 1 : 0;
+            }
+
+            var draw = firstDraw + lane;
+            _greatest[group][draw] = sum > 0 ? most * members.Length / sum : 1;
+            _pairsDiffer[group][draw] = pairs / (members.Length - 1.0);
+            _anyDiffers[group][draw] = lights.Any(l => LightnessDifference.IsVisible(l, brightest));
+            _overloaded[group][draw] = most > _neighbours[group].MostAmps;
+        }
     }
 }
