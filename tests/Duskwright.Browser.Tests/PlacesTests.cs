@@ -65,6 +65,33 @@ public sealed partial class PlacesTests(AppFixture app)
     }
 
     [Fact]
+    public async Task The_town_stands_in_space_at_night_and_answers_switches_and_keys()
+    {
+        var page = await app.OpenAsync("night?lux=3");
+        var model = page.Locator(".model.ready");
+        await Expect(model).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        Assert.InRange(int.Parse(await model.GetAttributeAsync("data-calls") ?? "", CultureInfo.InvariantCulture), 1, 60);
+        await page.GetByRole(AriaRole.Button, new() { Name = "at the quay" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "at the quay" })).ToHaveAttributeAsync("aria-pressed", "true");
+        var quay = page.GetByRole(AriaRole.Button, new() { Name = "Switch K" });
+        await quay.ClickAsync();
+        await Expect(quay).ToHaveAttributeAsync("aria-pressed", "false");
+        await page.Locator(".model canvas").FocusAsync();
+        var drawn = await model.GetAttributeAsync("data-drawn");
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await Expect(model).Not.ToHaveAttributeAsync("data-drawn", drawn ?? "", new() { Timeout = 20_000 });
+    }
+
+    [Fact]
+    public async Task A_house_of_the_night_tells_how_bright_each_window_is()
+    {
+        var page = await app.OpenAsync("night?at=chandlery");
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Chandlery");
+        await page.Locator(".margin .chip").First.ClickAsync();
+        await Expect(page.Locator(".margin .because .law").First).ToContainTextAsync("pane =");
+    }
+
+    [Fact]
     public async Task Ten_typed_lines_give_packs_hours_resistor_wire_cost_and_labels()
     {
         var page = await app.OpenAsync("start");

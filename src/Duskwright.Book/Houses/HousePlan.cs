@@ -46,15 +46,30 @@ internal sealed class HousePlan
 
     internal double Along(WallSide wall) => wall is WallSide.Front or WallSide.Back ? Width : Depth;
 
-    /// <summary>The windows of one wall: left edge and lower edge as seen from outside, mm, and whether their room holds a lamp.</summary>
-    internal IEnumerable<(Window Window, double Left, double Sill, bool Lamplit)> Windows(WallSide wall)
+    /// <summary>The windows of one wall; those whose place is not said stand evenly over their room's share of it.</summary>
+    internal IEnumerable<WindowPlan> Windows(WallSide wall)
     {
-        foreach (var (storey, floor, height) in Storeys)
+        var rooms = new Queue<RoomPlan>(Rooms);
+        for (var s = 0; s < Storeys.Count; s++)
         {
-            foreach (var (room, window) in storey.Rooms.SelectMany(r => r.Windows.Select(w => (r, w))).Where(p => p.w.Wall == wall))
+            var (storey, floor, height) = Storeys[s];
+            for (var r = 0; r < storey.Rooms.Count; r++)
             {
-                var sill = window.Sill?.Millimetres ?? Math.Min(UsualSill, height / 4);
-                yield return (window, window.FromLeft?.Millimetres ?? (Along(wall) - window.Width.Millimetres) / 2, floor + sill, room.Lamps.Count > 0);
+                var (room, laid) = (storey.Rooms[r], rooms.Dequeue());
+                var alike = Enumerable.Range(0, room.Windows.Count).Where(i => room.Windows[i].Wall == wall).ToList();
+                var (from, share) = wall switch
+                {
+                    WallSide.Front => (laid.Left, laid.Width),
+                    WallSide.Back => (Width - laid.Left - laid.Width, laid.Width),
+                    _ => (0, Depth),
+                };
+                foreach (var (index, number) in alike.Select((index, number) => (index, number)))
+                {
+                    var window = room.Windows[index];
+                    var evenly = from + (share * (number + 1) / (alike.Count + 1)) - (window.Width.Millimetres / 2);
+                    var sill = window.Sill?.Millimetres ?? Math.Min(UsualSill, height / 4);
+                    yield return new WindowPlan(window, window.FromLeft?.Millimetres ?? evenly, floor + sill, room.Lamps.Count > 0, s, r, index);
+                }
             }
         }
     }
@@ -82,3 +97,6 @@ internal sealed record RoomPlan(Room Room, double Left, double Width, double Flo
 
 /// <summary>A lamp in its room: from the room's left, up from its floor, mm.</summary>
 internal sealed record LampPlan(LampResult Lamp, double FromLeft, double AboveFloor);
+
+/// <summary>A window in its wall: left edge and lower edge as seen from outside, mm, whether its room holds a lamp, and which it is of the document's.</summary>
+internal sealed record WindowPlan(Window Window, double Left, double Sill, bool Lamplit, int Storey, int Room, int Index);

@@ -17,6 +17,7 @@ internal static class CommandLine
         {
             StudyCommand.Create(),
             BookCommand.Create(),
+            NightCommand.Create(),
             SumsCommand.Create(),
             ImportCommand.Create(),
             SchemaCommand.Create(),

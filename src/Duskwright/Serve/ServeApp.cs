@@ -25,6 +25,7 @@ public static class ServeApp
         builder.WebHost.UseStaticWebAssets();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(town);
+        builder.Services.AddSingleton<NightToday>();
 
         // A page elsewhere whose name is pointed at this machine must not reach the town.
         builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1;[::1]";
@@ -50,6 +51,7 @@ public static class ServeApp
         app.MapStaticAssets();
         app.MapGet("/inks.css", () => Results.Text(InkSheet.Css(), "text/css"));
         app.MapDownloads();
+        app.MapNightScenes();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

@@ -39,7 +39,7 @@
     [...margin.querySelectorAll('.note[data-about]')]
       .filter(n => { const r = n.getBoundingClientRect(); return r.top > sight.top && r.top + 16 < sight.bottom; })
       .map(n => [n, picture.querySelector(`[data-key="${CSS.escape(n.dataset.about)}"]`)])
-      .filter(([, thing]) => thing)
+      .filter(([, thing]) => thing && thing.getBoundingClientRect().width > 0)
       .slice(0, most)
       .forEach(([note, thing], i) => line(note, thing, i, frame));
   };
