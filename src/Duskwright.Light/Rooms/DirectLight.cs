@@ -74,7 +74,6 @@ internal static class DirectLight
         private readonly bool _allRound = lamp.Lobe.ShinesAllRound;
         private readonly double _candelas = lamp.Lobe.AxisCandelas;
         private readonly double _exponent = lamp.Lobe.Exponent;
-        private readonly double _rimCosine = Math.Cos(lamp.Lobe.CutOffRadians);
 
         internal double LuxAt(RoomPoint point)
         {
@@ -82,7 +81,7 @@ internal static class DirectLight
             var square = ray.Dot(ray);
             var distance = Math.Sqrt(square);
             var cosine = ray.Dot(_axis) / distance;
-            if (cosine < _rimCosine || (!_allRound && cosine <= 0))
+            if (!_allRound && cosine <= 0)
             {
                 return 0;
             }

@@ -7,6 +7,9 @@ namespace Duskwright.Study.Findings;
 /// <summary>What buildings lack, do not know, or look like.</summary>
 internal static class BuildingRules
 {
+    // More clauses than these are counted, not told.
+    private const int MostSaid = 3;
+
     internal static IEnumerable<Finding> Of(TownStudy study) => study.Buildings.Where(b => b.Lamps.Count > 0).SelectMany(b => OfBuilding(study, b)).Concat(ReadsUnlit(study));
 
     private static IEnumerable<Finding> OfBuilding(TownStudy study, BuildingResult building)
@@ -43,6 +46,11 @@ internal static class BuildingRules
             };
         }
 
+        foreach (var approximated in Approximated(building))
+        {
+            yield return approximated;
+        }
+
         var worst = building.Lamps.MinBy(l => l.Evenness ?? 100)!;
         if (worst.Evenness is { } evenness && 100 - evenness > study.Town.Show.VisibleStep && worst.Part.Kind == LampKind.Led)
         {
@@ -57,6 +65,27 @@ internal static class BuildingRules
             };
         }
     }
+
+    // One sentence a building: light of what is described is computed all the same.
+    private static IEnumerable<Finding> Approximated(BuildingResult building)
+    {
+        var said = building.Panes.DistinctBy(p => (p.Storey, p.Room)).SelectMany(p => p.Moved.Select(m => $"{RoomName(building, p)}: {m}")).ToList();
+        var round = building.Panes.Count > 0 && building.Building.Place is { Round: true };
+        if (said.Count > 0 || round)
+        {
+            yield return new Finding
+            {
+                Rule = "approximated-as",
+                Severity = said.Count > 0 ? Severity.Look : Severity.Sound,
+                Subject = Subject.Building(building.Building.Key),
+                Words = $"The light of {building.Building.Name} is approximated. {(round ? "Its round wall is taken as a box. " : "")}{string.Concat(said.Take(MostSaid).Select(s => $"{s}. "))}{(said.Count > MostSaid ? $"And {said.Count - MostSaid} more." : "")}".TrimEnd(),
+                Remedy = said.Count > 0 ? "Measure again, or describe the room as it is." : null,
+            };
+        }
+    }
+
+    internal static string RoomName(BuildingResult building, PaneResult pane) =>
+        building.Building.Storeys[pane.Storey] is var storey && storey.Rooms[pane.Room].Name is { } name ? name : storey.Name ?? "room";
 
     private static IEnumerable<Finding> ReadsUnlit(TownStudy study)
     {

@@ -1,11 +1,12 @@
+using System.Globalization;
 using Duskwright.Light.Rooms;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 
 namespace Duskwright.Study.Operation;
 
-/// <summary>Puts a described room's windows and lamps where they lie in its box; what is not said is put where makers usually put it.</summary>
-internal static class RoomLayout
+/// <summary>Puts a described room's windows and lamps where they lie in its box; what is not said is put where makers usually put it, and what does not fit is moved and said.</summary>
+internal sealed class RoomLayout
 {
     // Where a room's size is not said: a small room, 40 × 40 × 35 mm inside.
     private const double UsualSide = 0.04;
@@ -18,12 +19,24 @@ internal static class RoomLayout
     // A lamp cannot sit in the wall itself: its middle keeps a millimetre off.
     private const double LampOffWall = 0.001;
 
+    // Less than this is rounding of what a maker measures, m.
+    private const double Worth = 0.0005;
+
+    private readonly Room _room;
+    private readonly (double Width, double Depth, double Height) _size;
+    private readonly double _before;
+    private readonly double _whole;
+    private readonly List<string> _moved = [];
+
+    private RoomLayout(Room room, (double Width, double Depth, double Height) size, double before, double whole) =>
+        (_room, _size, _before, _whole) = (room, size, before, whole);
+
     /// <summary>The room, none without a window.</summary>
     /// <param name="building">Its building.</param>
     /// <param name="storey">Its storey.</param>
     /// <param name="room">Which of the storey's rooms.</param>
     /// <param name="lamps">Which of the room's lamps count, with their viewing angles, rad.</param>
-    internal static PaneQuery? Of(Building building, Storey storey, int room, IReadOnlyList<(int Lamp, double AngleRadians)> lamps)
+    internal static LaidRoom? Of(Building building, Storey storey, int room, IReadOnlyList<(int Lamp, double AngleRadians)> lamps)
     {
         var described = storey.Rooms[room];
         if (described.Windows.Count == 0)
@@ -40,50 +53,69 @@ internal static class RoomLayout
         // Windows are measured along the building's wall, rooms stand side by side from its left end.
         var before = storey.Rooms.Take(room).Sum(r => r.Width?.Metres ?? 0);
         var whole = Math.Max(place?.Width?.Metres ?? 0, before + width);
-        var panes = described.Windows.Select((w, i) => Pane(described, w, i, (width, depth, height), before, whole)).ToItemList();
-        var spots = lamps.Select(l => Spot(described, l.Lamp, l.AngleRadians, panes[0].Wall, (width, depth, height))).ToItemList();
-        return new PaneQuery(width, depth, height, described.Finish ?? building.Finish ?? InteriorFinish.Raw, panes, spots);
+        var layout = new RoomLayout(described, (width, depth, height), before, whole);
+        layout.Wider(described.Width ?? place?.Width, width, "wide");
+        layout.Wider(described.Depth ?? place?.Depth ?? place?.Width, depth, "deep");
+        layout.Wider(storey.Height, height, "high");
+        var panes = described.Windows.Select((w, i) => layout.Pane(w, i)).ToItemList();
+        var spots = lamps.Select(l => layout.Spot(l.Lamp, l.AngleRadians, panes[0].Wall)).ToItemList();
+        return new LaidRoom(new PaneQuery(width, depth, height, described.Finish ?? building.Finish ?? InteriorFinish.Raw, panes, spots), before, layout._moved.ToItemList());
     }
 
-    private static PanePlace Pane(Room room, Window window, int index, (double Width, double Depth, double Height) size, double before, double whole)
+    private void Wider(Plan.Quantities.Length? said, double taken, string way)
     {
-        var wall = size.Width;
-        if (window.Wall is WallSide.Left or WallSide.Right)
+        if (said is { } length && taken - length.Metres > Worth)
         {
-            wall = size.Depth;
+            _moved.Add($"the room is taken as {Millimetres(taken)} {way}, as its widest window needs, not {Millimetres(length.Metres)}");
         }
+    }
 
-        var alike = room.Windows.Where(w => w.Wall == window.Wall).ToList();
-        var number = room.Windows.Take(index).Count(w => w.Wall == window.Wall);
+    private PanePlace Pane(Window window, int index)
+    {
+        var wall = window.Wall is WallSide.Left or WallSide.Right ? _size.Depth : _size.Width;
+        var alike = _room.Windows.Where(w => w.Wall == window.Wall).ToList();
+        var number = _room.Windows.Take(index).Count(w => w.Wall == window.Wall);
         var spread = ((number + 1.0) / (alike.Count + 1) * wall) - (window.Width.Metres / 2);
 
         // Seen from outside, the left end of the back wall is the room's right, that of the left wall its back.
-        var left = window.FromLeft?.Metres is { } said
+        var wished = window.FromLeft?.Metres is { } said
             ? window.Wall switch
             {
-                WallSide.Front => said - before,
-                WallSide.Back => whole - said - window.Width.Metres - before,
-                WallSide.Left => size.Depth - said - window.Width.Metres,
+                WallSide.Front => said - _before,
+                WallSide.Back => _whole - said - window.Width.Metres - _before,
+                WallSide.Left => _size.Depth - said - window.Width.Metres,
                 _ => said,
             }
             : spread;
-        left = Math.Clamp(left, 0, wall - window.Width.Metres);
-        var sill = Math.Clamp(window.Sill?.Metres ?? ((size.Height - window.Height.Metres) / 2), 0, size.Height - window.Height.Metres);
+        var left = Math.Clamp(wished, 0, wall - window.Width.Metres);
+        var wishedSill = window.Sill?.Metres ?? ((_size.Height - window.Height.Metres) / 2);
+        var sill = Math.Clamp(wishedSill, 0, _size.Height - window.Height.Metres);
+        Said($"window {index + 1}", "sideways", left - wished, window.FromLeft is not null);
+        Said($"window {index + 1}", "down", wishedSill - sill, window.Sill is not null);
         return new PanePlace(Face(window.Wall), new Rectangle(left, left + window.Width.Metres, sill, sill + window.Height.Metres), window.Pane);
     }
 
-    private static LampSpot Spot(Room room, int lamp, double angleRadians, BoxFace wall, (double Width, double Depth, double Height) size)
+    private LampSpot Spot(int lamp, double angleRadians, BoxFace wall)
     {
-        var described = room.Lamps[lamp];
+        var described = _room.Lamps[lamp];
+        var name = described.Name ?? $"lamp {lamp + 1}";
         var behind = described.BehindPane?.Metres ?? UsualBehindPane;
-        var across = described.FromLeft?.Metres ?? (size.Width * (lamp + 1) / (room.Lamps.Count + 1));
-        var (x, y) = wall switch
+        var side = wall is BoxFace.Left or BoxFace.Right;
+        var fromPane = wall switch { BoxFace.Left => behind, BoxFace.Right => _size.Width - behind, BoxFace.Back => _size.Depth - behind, _ => behind };
+
+        // Behind a pane in a side wall, both distances a lamp may have run along the front: that from the left wall counts.
+        var x = described.FromLeft?.Metres ?? (side ? fromPane : _size.Width * (lamp + 1) / (_room.Lamps.Count + 1));
+        var y = side ? _size.Depth / 2 : fromPane;
+        var z = described.AboveFloor?.Metres ?? (UsualHeightShare * _size.Height);
+        var at = new RoomPoint(Inside(x, _size.Width), Inside(y, _size.Depth), Inside(z, _size.Height));
+        Said(name, "sideways", at.X - x, described.FromLeft is not null || (side && described.BehindPane is not null));
+        Said(name, wall == BoxFace.Back ? "towards the front" : "towards the back", wall == BoxFace.Back ? y - at.Y : at.Y - y, !side && described.BehindPane is not null);
+        Said(name, "down", z - at.Z, described.AboveFloor is not null);
+        if (side && described.FromLeft is not null && described.BehindPane is not null && Math.Abs(fromPane - x) > Worth)
         {
-            BoxFace.Left => (behind, size.Depth / 2),
-            BoxFace.Right => (size.Width - behind, size.Depth / 2),
-            BoxFace.Back => (across, size.Depth - behind),
-            _ => (across, behind),
-        };
+            _moved.Add($"{name} cannot be {Millimetres(described.FromLeft.Value.Metres)} from the left wall and {Millimetres(behind)} behind the pane in the {(wall == BoxFace.Left ? "left" : "right")} wall; the distance from the left wall is kept");
+        }
+
         var towards = wall switch
         {
             BoxFace.Left => new RoomPoint(-1, 0, 0),
@@ -91,9 +123,19 @@ internal static class RoomLayout
             BoxFace.Back => new RoomPoint(0, 1, 0),
             _ => new RoomPoint(0, -1, 0),
         };
-        var at = new RoomPoint(Inside(x, size.Width), Inside(y, size.Depth), Inside(described.AboveFloor?.Metres ?? (UsualHeightShare * size.Height), size.Height));
         return new LampSpot(at, described.Aim == LampAim.AtPane ? towards : -1 * towards, angleRadians);
     }
+
+    private void Said(string thing, string way, double metres, bool measured)
+    {
+        if (measured && Math.Abs(metres) > Worth)
+        {
+            var turned = metres > 0 ? way : way switch { "down" => "up", "towards the back" => "towards the front", "towards the front" => "towards the back", _ => way };
+            _moved.Add($"{thing} is taken {Millimetres(Math.Abs(metres))} {turned}, to lie inside the room");
+        }
+    }
+
+    private static string Millimetres(double metres) => string.Create(CultureInfo.InvariantCulture, $"{1000 * metres:0.#}\u2009mm");
 
     private static double Inside(double at, double size)
     {
@@ -109,3 +151,9 @@ internal static class RoomLayout
         _ => BoxFace.Left,
     };
 }
+
+/// <summary>A room laid out.</summary>
+/// <param name="Query">What its light is computed from.</param>
+/// <param name="FromLeftMetres">From the building's left end to the room's left wall, m.</param>
+/// <param name="Moved">What did not fit and where it was put, a clause for each.</param>
+internal sealed record LaidRoom(PaneQuery Query, double FromLeftMetres, ItemList<string> Moved);

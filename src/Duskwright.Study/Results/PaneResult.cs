@@ -42,6 +42,9 @@ public sealed record PaneResult
     /// <summary>Luminance part by part over the mean, row by row from the lower end with the smaller coordinate in the room.</summary>
     public required ItemList<double> Map { get; init; }
 
+    /// <summary>What of its room did not fit and was moved before it was computed, a clause for each: "L1 is taken 4 mm down, to lie inside the room".</summary>
+    public ItemList<string> Moved { get; init; } = [];
+
     /// <summary>What each lamp of its room gives it.</summary>
     public required ItemList<PaneLampShare> Lamps { get; init; }
 }

@@ -24,7 +24,7 @@ internal static class PaneResults
     internal static ItemList<PaneResult> Of(ResolvedBuilding resolved, CircuitResults circuits, Memo memo) =>
         Rooms(resolved, circuits).SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer()))).ToItemList();
 
-    private static IEnumerable<LampRoom> Rooms(ResolvedBuilding resolved, CircuitResults circuits)
+    internal static IEnumerable<LampRoom> Rooms(ResolvedBuilding resolved, CircuitResults circuits)
     {
         var building = resolved.Building;
         for (var s = 0; s < building.Storeys.Count; s++)
@@ -35,10 +35,10 @@ internal static class PaneResults
                     .Select((lamp, number) => (Lamp: lamp, Number: number))
                     .Where(l => l.Lamp.Part.Intensity is not null && circuits.Lamps.ContainsKey((l.Lamp.Building, l.Lamp.Name)))
                     .ToList();
-                var query = lamps.Count == 0 ? null : RoomLayout.Of(building, building.Storeys[s], r, [.. lamps.Select(l => (l.Number, l.Lamp.Part.ViewingAngle?.Radians ?? Math.PI / 3))]);
-                if (query is not null)
+                var laid = lamps.Count == 0 ? null : RoomLayout.Of(building, building.Storeys[s], r, [.. lamps.Select(l => (l.Number, l.Lamp.Part.ViewingAngle?.Radians ?? Math.PI / 3))]);
+                if (laid is not null)
                 {
-                    yield return new LampRoom(s, r, query, [.. lamps.Select(l => Light(l.Lamp, circuits))]);
+                    yield return new LampRoom(s, r, laid, [.. lamps.Select(l => Light(l.Lamp, circuits))]);
                 }
             }
         }
@@ -94,6 +94,7 @@ internal static class PaneResults
                 HotSpotRatio = look.HotSpotRatio,
                 MapColumns = look.Grid.Columns,
                 Map = look.Luminance.Select(l => look.Mean > 0 ? l / look.Mean : 1).ToItemList(),
+                Moved = room.Laid.Moved,
                 Lamps = room.Lamps.Select((l, i) => new PaneLampShare(l.Name, each[i] * l.Candelas.Value)).ToItemList(),
             };
         }
@@ -118,7 +119,10 @@ internal static class PaneResults
     }
 
     /// <summary>A room with lamps that shine.</summary>
-    private sealed record LampRoom(int Storey, int Room, PaneQuery Query, IReadOnlyList<RoomLampLight> Lamps);
+    internal sealed record LampRoom(int Storey, int Room, LaidRoom Laid, IReadOnlyList<RoomLampLight> Lamps)
+    {
+        internal PaneQuery Query => Laid.Query;
+    }
 
-    private sealed record RoomLampLight(string Name, Figure Candelas, Spectrum Spectrum);
+    internal sealed record RoomLampLight(string Name, Figure Candelas, Spectrum Spectrum);
 }
