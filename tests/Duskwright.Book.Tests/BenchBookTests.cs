@@ -3,6 +3,7 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Study;
+using Duskwright.Study.Figures;
 using UglyToad.PdfPig;
 
 namespace Duskwright.Book.Tests;
@@ -38,6 +39,18 @@ public class BenchBookTests
         var pages = book.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
         Assert.All(Saltmarrow.Buildings, b => Assert.Contains(pages, p => p.StartsWith(b.Building.Name, StringComparison.Ordinal) && p.Contains("Test, and write it down", StringComparison.Ordinal)));
         Assert.All(pages, p => Assert.Contains("Saltmarrow, bench book · 25 November 2026", p, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_parts_as_sold_and_shorts_do_is_printed_as_it_was_computed()
+    {
+        var pages = Books[PaperSize.A4].Value.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        var (sold, shorts) = (pages.Single(p => p.StartsWith("As parts are sold", StringComparison.Ordinal)), pages.Single(p => p.StartsWith("Shorts and fuses", StringComparison.Ordinal)));
+        Assert.All(Saltmarrow.Packs, pack =>
+        {
+            Assert.Contains(Spoken(FigureText.Range(Saltmarrow.Spread(pack.Supply.Id)!.Load)!), Spoken(sold), StringComparison.Ordinal);
+            Assert.Contains(Spoken(FigureText.Of(pack.ShortCircuit!.HotSpot)), Spoken(shorts), StringComparison.Ordinal);
+        });
     }
 
     [Theory]
@@ -124,6 +137,9 @@ public class BenchBookTests
         BenchBook.WritePdf(study, new BookOptions(paper, new DateOnly(2026, 11, 25)), stream);
         return stream.ToArray();
     }
+
+    // Thin spaces and spaces read back alike.
+    private static string Spoken(string text) => text.Replace('\u2009', ' ');
 
     private static Town Example(string name) => TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", name))).Town!;
 }

@@ -34,4 +34,12 @@ public class FigureTests
             .Concat(study.Scenes.SelectMany(s => s.Packs).SelectMany(p => new[] { p.Load, p.HoursToDim, p.HoursToSpoiled, p.Worst?.Lightness }.OfType<Figure>()))
             .Concat(study.PartsList.Select(p => p.Cost).OfType<Figure>())
             .Append(study.PartsCost);
+
+    [Theory]
+    [InlineData(0.99998, "A", "1\u2009A")]
+    [InlineData(0.9991, "A", "999\u2009mA")]
+    [InlineData(0.0439, "A", "43.9\u2009mA")]
+    [InlineData(1.36, "m", "1.36\u2009m")]
+    [InlineData(0.999999, "W", "1\u2009W")]
+    public void Values_take_the_prefix_that_their_digits_want(double value, string unit, string text) => Assert.Equal(text, FigureText.Of(value, unit));
 }

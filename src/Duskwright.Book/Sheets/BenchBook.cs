@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Book.Lists;
 using Duskwright.Study;
 using Duskwright.Study.Figures;
 
@@ -27,6 +28,8 @@ public static class BenchBook
         Cuts(flow, study);
         Labels(flow, study);
         Parts(flow, study);
+        Listed(flow, study, "spread", [0.06f, 0.13f, 0.13f, 0.24f, 0.06f, 0.1f, 0.09f, 0.1f, 0.09f], "Each pack built two thousand times from lamps, resistors, wires and cells as they are sold. Nine in ten lie within the ranges; the eye sees a difference from ΔL* 5 on. A greediest lamp near 1 is even; from 2 on it takes the others' share and wants a resistor.");
+        Listed(flow, study, "fuse", [0.06f, 0.16f, 0.1f, 0.1f, 0.1f, 0.1f, 0.2f, 0.09f, 0.09f], "The worst short that can last, of every resistance it may have, at the bank and at the far end, with fresh and with worn cells. Card browns from about 120 °C on. A fuse guards the wire; a short that is only warm can still scorch card: take cells out while you work.");
         Faults(flow, study);
         foreach (var building in study.Buildings.Where(b => b.Lamps.Count > 0))
         {
@@ -98,6 +101,19 @@ public static class BenchBook
 
             flow.Gap(LabelHeight + LabelGap);
         }
+    }
+
+    private static void Listed(PageFlow flow, TownStudy study, string id, float[] widths, string words)
+    {
+        var list = TownLists.Of(study).Single(l => l.Id == id);
+        if (list.Rows.Count == 0)
+        {
+            return;
+        }
+
+        flow.Page(list.Title);
+        flow.Text(Face.Reports, 9, words);
+        flow.Table(widths, [.. list.Headings], list.Rows.Select(r => r.Select(c => c.Text).ToArray()));
     }
 
     private static void Parts(PageFlow flow, TownStudy study)

@@ -47,9 +47,9 @@ public static class FigureText
 
     private static (double Factor, string Unit) Prefix(double magnitude, string unit) => unit switch
     {
-        "A" when magnitude < 1 => (1e3, "mA"),
-        "m" when magnitude < 1 => (1e3, "mm"),
-        "W" when magnitude < 1 => (1e3, "mW"),
+        "A" when magnitude < 0.9995 => (1e3, "mA"),
+        "m" when magnitude < 0.9995 => (1e3, "mm"),
+        "W" when magnitude < 0.9995 => (1e3, "mW"),
         "V" when magnitude is > 0 and < 0.1 => (1e3, "mV"),
         "Ω" when magnitude >= 1e3 => (1e-3, "kΩ"),
         "share" => (100, "%"),
