@@ -23,6 +23,7 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<BuildingResult>> _buildings;
     private readonly Lazy<ItemList<PackResult>> _packs;
     private readonly Lazy<ItemList<Finding>> _findings;
+    private readonly Lazy<ItemList<PaneSight>> _sights;
     private readonly Lazy<ItemList<SwitchRow>> _switches;
     private readonly Lazy<ItemList<PartsRow>> _parts;
     private readonly Lazy<ItemList<SceneResult>> _scenes;
@@ -36,6 +37,7 @@ public sealed class TownStudy
         _buildings = new(() => BuildingResults.Of(_resolved.Value, _circuits.Value, _memo));
         _packs = new(() => PackResults.Of(_resolved.Value, _circuits.Value, _memo));
         _findings = new(() => FindingRules.Of(this, _memo));
+        _sights = new(() => PaneSights.Of(_resolved.Value, _circuits.Value, Buildings));
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
         _parts = new(() => PartsRows.Of(_resolved.Value));
         _scenes = new(() => SceneResults.Of(_resolved.Value, _memo));
@@ -49,6 +51,14 @@ public sealed class TownStudy
 
     /// <summary>Every described pane with a lamp behind it, by building in the order of the document.</summary>
     public ItemList<PaneResult> Panes => Buildings.SelectMany(b => b.Panes).ToItemList();
+
+    /// <summary>What is seen through each pane from where people stand, in the order of <see cref="Panes"/>.</summary>
+    public ItemList<PaneSight> Sights => _sights.Value;
+
+    /// <summary>What the panes of a building would be with its rooms painted black throughout, and with white inside; computed when it is asked for.</summary>
+    /// <param name="building">Its key.</param>
+    /// <returns>One for each of its panes, in their order; none where it has none.</returns>
+    public ItemList<PaneFinishes> Finishes(string building) => PaneFinishes.Of(_resolved.Value, _circuits.Value, Buildings, building, _memo);
 
     /// <summary>Every building in the order of the document.</summary>
     public ItemList<BuildingResult> Buildings => _buildings.Value;

@@ -1,6 +1,8 @@
 using Duskwright.Plan;
 using Duskwright.Plan.Parts;
 using Duskwright.Study;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Results;
 
 namespace Duskwright.Book.Lists;
 
@@ -17,6 +19,7 @@ public static class TownLists
         Switches(study),
         .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
         Loads(study),
+        .. study.Panes.Count > 0 ? [Windows(study)] : Array.Empty<TownList>(),
         Spread(study),
         Fuses(study),
         Tests(study),
@@ -63,6 +66,28 @@ public static class TownLists
         "Load list",
         ["Label", "House", "LEDs", "Kinds", "Switch", "Pack", "Takes", "Sound between"],
         Rows(study.LoadList, l => [ListCell.Of(l.Code), ListCell.Of(l.Building), ListCell.Of(l.Lamps), ListCell.Of(l.Kinds), ListCell.Of(l.SwitchGroup), ListCell.Of(l.Supply), ListCell.Of(l.Current), ListCell.Band(l.Current)]));
+
+    private static TownList Windows(TownStudy study) => new(
+        "window",
+        "Window list",
+        ["House", "Room", "Window", "Brightness", "Reads as lit up to", "Brightest part over mean", "Colour, K", "If black inside", "If white inside", "Black leaves", "Seen from", "Shows"],
+        Rows(study.Buildings.SelectMany(b => study.Finishes(b.Building.Key)).Zip(study.Sights), w =>
+        [
+            ListCell.Of(House(study, w.First.Pane).Building.Name), ListCell.Of(Room(study, w.First.Pane)), ListCell.Of(w.First.Pane.Window + 1),
+            ListCell.Of(w.First.Pane.Luminance), ListCell.Of(w.First.Pane.ReadsAsLitTo), ListCell.Of(w.First.Pane.HotSpotRatio),
+            w.First.Pane.ColourKelvin is { } kelvin ? ListCell.Of(10 * Math.Round(kelvin / 10)) : ListCell.Of(""),
+            ListCell.Of(w.First.Black), ListCell.Of(w.First.White), ListCell.Of(w.First.Left),
+            ListCell.Of(string.Join("; ", w.Second.From)), ListCell.Of(Shows(w.Second)),
+        ]));
+
+    private static BuildingResult House(TownStudy study, PaneResult pane) => study.Buildings.First(b => b.Building.Key == pane.Building);
+
+    private static string? Room(TownStudy study, PaneResult pane) =>
+        House(study, pane).Building.Storeys[pane.Storey] is var storey && storey.Rooms[pane.Room].Name is { } name ? name : storey.Name;
+
+    private static string Shows(PaneSight sight) => string.Join("; ", sight.Lamps
+        .Select(l => l.Glare is { } glare ? $"{l.Lamp} bare, {FigureText.Of(glare)} times as bright as the pane" : $"back and wires of {l.Lamp}")
+        .Concat(sight.SeenThrough ? ["the room"] : Array.Empty<string>()));
 
     // Nine in ten of all circuits drawn lie within the ranges.
     private static TownList Spread(TownStudy study) => new(

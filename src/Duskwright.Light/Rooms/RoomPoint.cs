@@ -19,7 +19,10 @@ public readonly record struct RoomPoint(double X, double Y, double Z)
     /// <summary>A step made longer.</summary>
     public static RoomPoint operator *(double times, RoomPoint step) => new(times * step.X, times * step.Y, times * step.Z);
 
-    internal double Dot(RoomPoint other) => (X * other.X) + (Y * other.Y) + (Z * other.Z);
+    /// <summary>The inner product of two steps.</summary>
+    /// <param name="other">The other step.</param>
+    /// <returns>m².</returns>
+    public double Dot(RoomPoint other) => (X * other.X) + (Y * other.Y) + (Z * other.Z);
 
     internal static RoomPoint Of(BoxFace face, RoomBox box, double across, double along)
     {

@@ -14,4 +14,7 @@ public static class Finishes
 
     /// <summary>Aluminium foil: 0.75 to 0.88, from memory.</summary>
     public const double Foil = 0.82;
+
+    /// <summary>Tinned solder and bare tinned leads: 0.60, from memory.</summary>
+    public const double Solder = 0.60;
 }

@@ -33,6 +33,20 @@ public static class PaneSheets
     /// <summary>Blue varnish: a band of 70 nm round 465 nm; usual shape, from memory.</summary>
     public static Spectrum Blue { get; } = Spectrum.Band(465, 70);
 
+    /// <summary>A sheet with further coats of frosting, each on a face of its own or over the last.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="coats">How many, 0 or more.</param>
+    /// <returns>The sheet then: each coat does half of what makes <see cref="Frosted"/> of <see cref="Clear"/>.</returns>
+    public static Glazing Coated(Glazing sheet, int coats)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentOutOfRangeException.ThrowIfNegative(coats);
+        var passed = sheet.Transmittance * Math.Pow(Frosted.Transmittance / Clear.Transmittance, coats / 2.0);
+        var straight = (1 - sheet.Haze) * Math.Pow((1 - Frosted.Haze) / (1 - Clear.Haze), coats / 2.0);
+        var back = Math.Min(1 - passed, sheet.Reflectance + (coats * (Frosted.Reflectance - Clear.Reflectance) / 2));
+        return new(passed, 1 - straight, back);
+    }
+
     /// <summary>A sheet with glazing bars before it: they stop their share and throw light back into the room as raw card does.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <returns>Sheet and bars together.</returns>

@@ -30,6 +30,8 @@ internal static class Laws
 
     internal static Law Product { get; } = new("one times the other", "arithmetic", x => x[0] * x[1]);
 
+    internal static Law Ratio { get; } = new("one over the other", "arithmetic", x => x[0] / x[1]);
+
     internal static Law HeatInResistor { get; } = new("heat = current² × resistor", "Joule's law", x => x[0] * x[0] * x[1]);
 
     internal static Law VoltsUnderLoad { get; } = new("volts under load = open volts − current × resistance inside", "Ohm's law", x => x[0] - (x[1] * x[2]));

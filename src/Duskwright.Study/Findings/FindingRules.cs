@@ -9,6 +9,7 @@ internal static class FindingRules
         PackRules.Of(study, memo)
             .Concat(SafetyRules.Of(study))
             .Concat(LampRules.Of(study))
+            .Concat(SightRules.Of(study))
             .Concat(BuildingRules.Of(study))
             .OrderByDescending(f => f.Severity)
             .ToItemList();

@@ -75,19 +75,6 @@ internal static class LampRules
             };
         }
 
-        foreach (var lamp in building.Lamps.Where(l => l.DotShows).Take(1))
-        {
-            yield return new Finding
-            {
-                Rule = "dot-shows",
-                Severity = Severity.Look,
-                Subject = subject,
-                Words = $"{name}, {lamp.Room}: the bare lamp points at its pane from close behind and shows as a dot; the pane itself has {{0}}.",
-                Figures = [lamp.PaneLuminance!],
-                Remedy = "Turn it to the back wall or the ceiling, 15 to 25 mm from the pane, or frost the pane on both faces.",
-            };
-        }
-
         if (building.Lamps.Where(l => l.ResistorPower is not null).MaxBy(l => l.ResistorPower!.Value) is { } warm)
         {
             var rating = Catalogue.Parts.Sundries.First(s => s.Use == SundryUse.Resistor).Rating!.Value.Watts;

@@ -18,12 +18,13 @@ internal sealed record PaneQuery(
         _ => Finishes.Raw,
     };
 
-    internal RoomTransfer Answer() => RoomTransfer.Of(
-        new LitRoom(
-            new RoomBox(WidthMetres, DepthMetres, HeightMetres, Reflectance),
-            [.. Lamps.Select(l => new RoomLamp(new LampLobe(1, l.AngleRadians), l.At, l.Axis))],
-            [.. Panes.Select(p => new RoomPane(p.Wall, p.Opening, Sheet(p.Pane)))]),
-        RoomMesh.Usual);
+    internal RoomTransfer Answer() => RoomTransfer.Of(Room(), RoomMesh.Usual);
+
+    /// <summary>The room with one candela of each lamp.</summary>
+    internal LitRoom Room() => new(
+        new RoomBox(WidthMetres, DepthMetres, HeightMetres, Reflectance),
+        [.. Lamps.Select(l => new RoomLamp(new LampLobe(1, l.AngleRadians), l.At, l.Axis))],
+        [.. Panes.Select(p => new RoomPane(p.Wall, p.Opening, Sheet(p.Pane)))]);
 
     internal static Glazing Sheet(Pane? pane)
     {

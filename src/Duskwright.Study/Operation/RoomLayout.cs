@@ -19,8 +19,8 @@ internal sealed class RoomLayout
     // A lamp cannot sit in the wall itself: its middle keeps a millimetre off.
     private const double LampOffWall = 0.001;
 
-    // Less than this is rounding of what a maker measures, m.
-    private const double Worth = 0.0005;
+    // Up to this is what a ruler and a wall's thickness leave open, m: nobody needs to be told.
+    private const double Worth = 0.0015;
 
     private readonly Room _room;
     private readonly (double Width, double Depth, double Height) _size;

@@ -21,6 +21,13 @@ internal static class PaneResults
     internal static IEnumerable<PaneQuery> Queries(ResolvedTown resolved, CircuitResults circuits) =>
         resolved.Buildings.SelectMany(b => Rooms(b, circuits)).Select(room => room.Query);
 
+    /// <summary>The panes of a building as they would be with all its rooms finished alike inside.</summary>
+    internal static ItemList<PaneResult> As(InteriorFinish finish, ResolvedBuilding resolved, CircuitResults circuits, Memo memo) =>
+        Rooms(resolved, circuits)
+            .Select(room => room with { Laid = room.Laid with { Query = room.Query with { Finish = finish } } })
+            .SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer())))
+            .ToItemList();
+
     internal static ItemList<PaneResult> Of(ResolvedBuilding resolved, CircuitResults circuits, Memo memo) =>
         Rooms(resolved, circuits).SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer()))).ToItemList();
 
@@ -55,6 +62,7 @@ internal static class PaneResults
         var share = point.LampVolts / lamp.Part.ReferenceVoltage.Volts;
         return new RoomLampLight(
             lamp.Name,
+            lamp.Part,
             Figure.Given($"{lamp.Name} along its axis at its current", candelas, "cd", lamp.Part.Source, lamp.Part.Certainty),
             filament && share > 0 ? LampSpectra.OfFilament(share) : LampSpectra.OfLed(lamp.Part.Colour));
     }
@@ -65,7 +73,7 @@ internal static class PaneResults
         {
             var described = room.Query.Panes[pane].Pane;
             var tint = Tint(described);
-            var passing = room.Lamps.Select(l => tint is null ? 1 : l.Spectrum.SharePassing(tint)).ToList();
+            var passing = room.Lamps.Select(l => Passing(l, described)).ToList();
             var each = Enumerable.Range(0, room.Lamps.Count)
                 .Select(l => PaneLook.Of(transfer, pane, [.. passing.Select((p, i) => i == l ? p : 0)]).Mean)
                 .ToList();
@@ -100,6 +108,9 @@ internal static class PaneResults
         }
     }
 
+    /// <summary>Share of a lamp's light that passes a pane's tint.</summary>
+    internal static double Passing(RoomLampLight lamp, Pane? pane) => Tint(pane) is { } tint ? lamp.Spectrum.SharePassing(tint) : 1;
+
     private static Spectrum? Tint(Pane? pane) => pane?.Tint switch
     {
         PaneTint.Amber => PaneSheets.Amber,
@@ -124,5 +135,5 @@ internal static class PaneResults
         internal PaneQuery Query => Laid.Query;
     }
 
-    internal sealed record RoomLampLight(string Name, Figure Candelas, Spectrum Spectrum);
+    internal sealed record RoomLampLight(string Name, LampPart Part, Figure Candelas, Spectrum Spectrum);
 }
