@@ -43,7 +43,7 @@ public static class WiringSketch
             }
 
             marks.Add(new Stroke(Trace.Rectangle(HouseLeft, Top - 7, right - HouseLeft + 2, Bottom - Top + 15), Inks.Fold));
-            marks.Add(new Lettering(right, Bottom + 6.4, "inside the house, sealed with the roof", Inks.RoomName, Anchor.End));
+            marks.Add(new Lettering(HouseLeft, Top - 8.2, "inside the house, sealed with the roof", Inks.RoomName));
             drawings.Add(new Drawing($"{result.Building.Name}, wiring", 0, 0, 180, 73, 1, [new Part(marks.ToItemList())]));
         }
 

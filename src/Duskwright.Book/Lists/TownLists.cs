@@ -6,7 +6,7 @@ using Duskwright.Study.Results;
 
 namespace Duskwright.Book.Lists;
 
-/// <summary>Every list of a town, described once for the screen, CSV and XLSX.</summary>
+/// <summary>Every list of a town, described once for the screen, the book, CSV and XLSX.</summary>
 public static class TownLists
 {
     /// <summary>The lists of a town.</summary>
@@ -34,13 +34,13 @@ public static class TownLists
         Rows(study.Labels, l => [ListCell.Of(l.Code), ListCell.Of(l.Terminal), ListCell.Of(l.Name), ListCell.Of(l.Detail)]));
 
     // A lead is cut a shade long and never short: whole millimetres, rounded up.
-    private static TownList Cuts(TownStudy study) => new(
+    internal static TownList Cuts(TownStudy study) => new(
         "cut",
         "Cut list",
         ["Label", "For", "Wire", "Conductors", "Length of each, mm", "Laid already"],
         Rows(study.CutList, c => [ListCell.Of(c.Label), ListCell.Of(c.For), ListCell.Of(c.Wire), ListCell.Of(c.Conductors), ListCell.Of(Math.Ceiling((c.Length.Value * 1000) - 1e-9)), ListCell.Of(c.Laid ? "yes" : "")]));
 
-    private static TownList Switches(TownStudy study) => new(
+    internal static TownList Switches(TownStudy study) => new(
         "switch",
         "Switch list",
         ["Switch", "Name", "Pack", "LEDs", "Takes alone", "Sound between", "Lights", "On in"],
@@ -61,7 +61,7 @@ public static class TownLists
             ListCell.Of(s.Pack.Worst is { } worst ? $"{worst.Lamp} of {worst.Building}" : "none fades"), ListCell.Of(s.Pack.Worst?.Lightness),
         ]));
 
-    private static TownList Loads(TownStudy study) => new(
+    internal static TownList Loads(TownStudy study) => new(
         "load",
         "Load list",
         ["Label", "House", "LEDs", "Kinds", "Switch", "Pack", "Takes", "Sound between"],
@@ -90,7 +90,7 @@ public static class TownLists
         .Concat(sight.SeenThrough ? ["the room"] : Array.Empty<string>()));
 
     // Nine in ten of all circuits drawn lie within the ranges.
-    private static TownList Spread(TownStudy study) => new(
+    internal static TownList Spread(TownStudy study) => new(
         "spread",
         "As parts are sold",
         ["Pack", "Takes nine times in ten", "Lasts nine times in ten", "Kind", "LEDs", "Next ones differ visibly", "One is visibly darker", "Greediest over the mean", "Takes too much"],
@@ -100,7 +100,7 @@ public static class TownLists
             ListCell.Of(s.Kind.PairDiffers), ListCell.Of(s.Kind.AnyDiffers), ListCell.Of(s.Kind.Greediest), ListCell.Of(s.Kind.Overloaded),
         ]));
 
-    private static TownList Fuses(TownStudy study) => new(
+    internal static TownList Fuses(TownStudy study) => new(
         "fuse",
         "Shorts and fuses",
         ["Pack", "Fuse", "Opens on every dead short", "Worst that lasts", "Wire in card", "At the short itself", "Better", "Wire then", "Short then"],

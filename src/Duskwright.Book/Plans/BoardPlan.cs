@@ -40,8 +40,10 @@ public static class BoardPlan
         }
 
         parts.AddRange(houses.Select(h => h.Drawn(view)));
-        parts.Add(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], board.Bank is { } pocket ? [BankOnPlan.Box(pocket, width, depth)] : [], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
-        parts.Add(Cartouche(study, width, depth, view.Pen));
+        List<SKRect> taken = board.Bank is { } pocket ? [BankOnPlan.Box(pocket, width, depth)] : [];
+        var (box, cartouche) = Cartouche(study, [.. houses.Select(h => h.Box()), .. taken], width, depth, view.Pen);
+        parts.Add(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], [.. taken, box], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
+        parts.Add(cartouche);
         return new Drawing($"{study.Town.Name}, the board from above", -Edge, -Edge, width + 32, depth + 30, view.Pen, parts.ToItemList());
     }
 
@@ -92,20 +94,31 @@ public static class BoardPlan
         }
     }
 
-    private static Part Cartouche(TownStudy study, double width, double depth, double pen)
+    private static (SKRect Box, Part Part) Cartouche(TownStudy study, IReadOnlyList<SKRect> busy, double width, double depth, double pen)
     {
-        var (x, y) = (width * .043, depth - (18 * pen));
-        var scale = y + (14 * pen);
         var houses = study.Buildings.Count(b => b.Building.Kind == BuildingKind.House);
-        return new Part(
+        (Label Label, double Down)[] lines =
+        [
+            (new Label(study.Town.Name, Inks.Title), 0),
+            (new Label(string.Create(CultureInfo.InvariantCulture, $"{(study.Town.Note is { } note ? note + " on a board" : "a board")} of {width:0} × {depth:0} mm"), Inks.Subtitle), 5),
+            (new Label(Counts(study, houses), Inks.Note), 9.4),
+        ];
+        var size = new SKSize((float)Math.Max(lines.Max(l => Labels.Width(l.Label, pen)), 108 + (10 * pen)), (float)(24 * pen));
+
+        // In the corner where it covers least; at the front on the left where all are free.
+        var (left, right, top, bottom) = ((float)(width * .043), (float)(width * .957) - size.Width, (float)(3 * pen), (float)(depth - (27 * pen)));
+        var box = new[] { new SKPoint(left, bottom), new SKPoint(left, top), new SKPoint(right, top), new SKPoint(right, bottom) }
+            .Select(p => SKRect.Create(p, size))
+            .MinBy(b => busy.Sum(h => Labels.Shared(b, h)));
+        var (x, y) = (box.Left, box.Top + (9 * pen));
+        var scale = y + (14 * pen);
+        return (box, new Part(
         [
             new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Outline),
-            new Lettering(x, y, study.Town.Name, Inks.Title),
-            new Lettering(x, y + (5 * pen), string.Create(CultureInfo.InvariantCulture, $"{(study.Town.Note is { } note ? note + " on a board" : "a board")} of {width:0} × {depth:0} mm"), Inks.Subtitle),
-            new Lettering(x, y + (9.4 * pen), Counts(study, houses), Inks.Note),
+            .. lines.Select(l => new Lettering(x, y + (l.Down * pen), l.Label.Text, l.Label.Hand)),
             new Stroke(new Trace().To(x, scale - 4).Line(x, scale + 4).To(x, scale).Line(x + 100, scale).To(x + 100, scale - 4).Line(x + 100, scale + 4).Open(), Inks.Thin),
             new Lettering(x + 108, scale + pen, "100 mm", Inks.Note),
-        ]);
+        ]));
     }
 
     private static string Counts(TownStudy study, int houses)

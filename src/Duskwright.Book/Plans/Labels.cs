@@ -46,11 +46,11 @@ internal static class Labels
         return new Part(marks.ToItemList());
     }
 
-    private static float Width(Label label, double pen)
+    internal static float Width(Label label, double pen)
     {
         using var font = Face.Sized(Face.Of(label.Hand.Face), (float)(label.Hand.Size * pen));
         return font.MeasureText(Face.Plain(label.Text));
     }
 
-    private static float Shared(SKRect a, SKRect b) => SKRect.Intersect(a, b) is { IsEmpty: false } shared ? shared.Width * shared.Height : 0;
+    internal static float Shared(SKRect a, SKRect b) => SKRect.Intersect(a, b) is { IsEmpty: false } shared ? shared.Width * shared.Height : 0;
 }

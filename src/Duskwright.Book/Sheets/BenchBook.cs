@@ -12,32 +12,79 @@ public static class BenchBook
     private const float LabelHeight = 18;
     private const float LabelGap = 5;
 
+    internal const string LabelsId = "labels";
+
     /// <summary>Prints the book as PDF; the same town, options and program give the same bytes.</summary>
     /// <param name="study">The town's results.</param>
-    /// <param name="options">Paper and date.</param>
+    /// <param name="options">Paper, date and what is printed.</param>
     /// <param name="stream">Where to write.</param>
-    /// <returns>How many pages.</returns>
-    public static int WritePdf(TownStudy study, BookOptions options, Stream stream)
+    /// <param name="progress">Hears the share that is done, 0 to 1, after each sheet.</param>
+    /// <param name="cancel">Ends the printing.</param>
+    /// <returns>How many pages; none where nothing has changed or the choice names nothing that has a sheet.</returns>
+    public static int WritePdf(TownStudy study, BookOptions options, Stream stream, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
-        using var flow = new PageFlow(stream, study.Town.Name, options);
-        Cautions(flow, study);
-        BoardSheet.Draw(flow, study, options);
-        BankSheet.Draw(flow, study);
-        Switches(flow, study);
-        Loads(flow, study);
-        Cuts(flow, study);
-        Labels(flow, study);
-        Parts(flow, study);
-        Listed(flow, study, "spread", [0.06f, 0.13f, 0.13f, 0.24f, 0.06f, 0.1f, 0.09f, 0.1f, 0.09f], "Each pack built two thousand times from lamps, resistors, wires and cells as they are sold. Nine in ten lie within the ranges; the eye sees a difference from ΔL* 5 on. A greediest lamp near 1 is even; from 2 on it takes the others' share and wants a resistor.");
-        Listed(flow, study, "fuse", [0.06f, 0.16f, 0.1f, 0.1f, 0.1f, 0.1f, 0.2f, 0.09f, 0.09f], "The worst short that can last, of every resistance it may have, at the bank and at the far end, with fresh and with worn cells. Card browns from about 120 °C on. A fuse guards the wire; a short that is only warm can still scorch card: take cells out while you work.");
-        Faults(flow, study);
-        foreach (var building in study.Buildings.Where(b => b.Lamps.Count > 0))
+        var sheets = Sheets(study, options).Where(s => options.Choice.Holds(s, study)).ToList();
+        if (options.Since is { } since)
         {
-            BuildingSheet.Draw(flow, study, building);
+            var before = Sheets(since.Study, options with { Since = null }).ToDictionary(s => s.Id, s => Fingerprint(s, since.Study, options), StringComparer.Ordinal);
+            sheets = [.. sheets.Where(s => before.GetValueOrDefault(s.Id) != Fingerprint(s, study, options))];
+            if (sheets.Count > 0)
+            {
+                sheets.Insert(0, Changed(since, [.. sheets.Select(s => s.Title())]));
+            }
+        }
+
+        using var flow = new PageFlow(stream, study.Town.Name, options);
+        for (var i = 0; i < sheets.Count; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            sheets[i].Draw(flow);
+            progress?.Report((i + 1.0) / sheets.Count);
         }
 
         return flow.Pages;
     }
+
+    private static IEnumerable<BookSheet> Sheets(TownStudy study, BookOptions options) =>
+    [
+        new("cautions", () => "Before you begin", flow => Cautions(flow, study)),
+        new("board", () => "The board", flow => BoardSheet.Draw(flow, study, options)),
+        new("bank", () => "The bank", flow => BankSheet.Draw(flow, study)),
+        Listed("switch", () => TownLists.Switches(study), [0.06f, 0.16f, 0.06f, 0.06f, 0.1f, 0.14f, 0.3f, 0.12f], "Read at the switch, with this switch alone on."),
+        Listed("load", () => TownLists.Loads(study), [0.08f, 0.2f, 0.07f, 0.3f, 0.08f, 0.07f, 0.08f, 0.12f], "What each house takes with all its lamps on."),
+        Listed("cut", () => TownLists.Cuts(study), [0.12f, 0.34f, 0.24f, 0.12f, 0.1f, 0.08f], "Cut a shade long; strip 3 mm at each end."),
+        new(LabelsId, () => "Labels", flow => Labels(flow, study)),
+        new("parts", () => "Parts list", flow => Parts(flow, study)),
+        Listed("spread", () => TownLists.Spread(study), [0.06f, 0.13f, 0.13f, 0.24f, 0.06f, 0.1f, 0.09f, 0.1f, 0.09f], "Each pack built two thousand times from lamps, resistors, wires and cells as they are sold. Nine in ten lie within the ranges; the eye sees a difference from ΔL* 5 on. A greediest lamp near 1 is even; from 2 on it takes the others' share and wants a resistor."),
+        Listed("fuse", () => TownLists.Fuses(study), [0.06f, 0.16f, 0.1f, 0.1f, 0.1f, 0.1f, 0.2f, 0.09f, 0.09f], "The worst short that can last, of every resistance it may have, at the bank and at the far end, with fresh and with worn cells. Card browns from about 120 °C on. A fuse guards the wire; a short that is only warm can still scorch card: take cells out while you work."),
+        new("dark", () => "If something goes dark", flow => Faults(flow, study)),
+        .. study.Buildings.Where(b => b.Lamps.Count > 0).Select(b => new BookSheet($"house:{b.Building.Key}", () => b.Building.Name, flow => BuildingSheet.Draw(flow, study, b)) { Building = b.Building.Key }),
+    ];
+
+    // What a sheet shows, whatever page of the book it begins on.
+    private static string Fingerprint(BookSheet sheet, TownStudy study, BookOptions options)
+    {
+        using var flow = new PageFlow(Stream.Null, study.Town.Name, options with { Since = null });
+        sheet.Draw(flow);
+        return flow.Fingerprint();
+    }
+
+    private static BookSheet Changed(Printing since, IReadOnlyList<string> titles) => new("changed", () => "What changed", flow =>
+    {
+        flow.Page($"Changed since {since.Words}");
+        flow.Text(Face.Strong, 11, "In the town");
+        foreach (var change in since.Changes)
+        {
+            flow.Text(Face.Reports, 9.5f, change);
+        }
+
+        flow.Gap(4);
+        flow.Text(Face.Strong, 11, "These sheets are printed again; put them in the place of the old ones");
+        foreach (var title in titles)
+        {
+            flow.Text(Face.Reports, 9.5f, title);
+        }
+    });
 
     private static void Cautions(PageFlow flow, TownStudy study)
     {
@@ -59,34 +106,6 @@ public static class BenchBook
         }
     }
 
-    private static void Switches(PageFlow flow, TownStudy study)
-    {
-        flow.Page("Switch list");
-        flow.Text(Face.Reports, 9, "Read at the switch, with this switch alone on.");
-        flow.Table(
-            [0.08f, 0.2f, 0.08f, 0.08f, 0.2f, 0.36f],
-            ["switch", "name", "pack", "LEDs", "meter reads", "lights"],
-            study.SwitchList.Select(r => new[] { r.Id, r.Name ?? "", r.Supply ?? "", Number(r.Lamps), WithBand(r.Current), string.Join(", ", r.Buildings) }));
-    }
-
-    private static void Loads(PageFlow flow, TownStudy study)
-    {
-        flow.Page("Load list");
-        flow.Table(
-            [0.08f, 0.2f, 0.07f, 0.33f, 0.07f, 0.07f, 0.18f],
-            ["code", "building", "LEDs", "kinds", "switch", "pack", "takes"],
-            study.LoadList.Select(r => new[] { r.Code, r.Building, Number(r.Lamps), r.Kinds, r.SwitchGroup ?? "", r.Supply ?? "", WithBand(r.Current) }));
-    }
-
-    private static void Cuts(PageFlow flow, TownStudy study)
-    {
-        flow.Page("Cut list");
-        flow.Table(
-            [0.14f, 0.36f, 0.27f, 0.23f],
-            ["label", "for", "wire", "cut"],
-            study.CutList.Select(r => new[] { r.Label, r.For, r.Wire, $"{r.Conductors} × {Millimetres(r.Length)}{(r.Laid ? ", laid already" : "")}" }));
-    }
-
     private static void Labels(PageFlow flow, TownStudy study)
     {
         flow.Page("Labels", ruled: true);
@@ -103,9 +122,9 @@ public static class BenchBook
         }
     }
 
-    private static void Listed(PageFlow flow, TownStudy study, string id, float[] widths, string words)
+    private static BookSheet Listed(string id, Func<TownList> listed, float[] widths, string words) => new(id, () => listed().Title, flow =>
     {
-        var list = TownLists.Of(study).Single(l => l.Id == id);
+        var list = listed();
         if (list.Rows.Count == 0)
         {
             return;
@@ -114,7 +133,7 @@ public static class BenchBook
         flow.Page(list.Title);
         flow.Text(Face.Reports, 9, words);
         flow.Table(widths, [.. list.Headings], list.Rows.Select(r => r.Select(c => c.Text).ToArray()));
-    }
+    });
 
     private static void Parts(PageFlow flow, TownStudy study)
     {

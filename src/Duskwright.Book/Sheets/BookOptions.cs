@@ -10,6 +10,12 @@ public sealed record BookOptions(PaperSize Paper, DateOnly Date)
 {
     /// <summary>Routes that are suggested and not accepted yet, drawn thin on the board.</summary>
     public ItemList<Route> Suggested { get; init; } = [];
+
+    /// <summary>Which part is printed.</summary>
+    public BookChoice Choice { get; init; } = BookChoice.Whole;
+
+    /// <summary>An earlier printing; only what has changed since is printed. None prints all.</summary>
+    public Printing? Since { get; init; }
 }
 
 /// <summary>Papers.</summary>

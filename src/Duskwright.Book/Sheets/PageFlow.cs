@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using Duskwright.Book.Drawings;
 using SkiaSharp;
 
@@ -17,6 +19,8 @@ internal sealed class PageFlow : IDisposable
     private readonly (float Width, float Height) _upright;
     private readonly string _town;
     private readonly string _date;
+    private readonly string _since;
+    private readonly IncrementalHash _shown = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private SKCanvas? _canvas;
     private (float Width, float Height) _page;
     private string _heading = "";
@@ -32,11 +36,15 @@ internal sealed class PageFlow : IDisposable
         _page = _upright;
         _town = town;
         _date = options.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+        _since = options.Since is { } since ? $" · changed since {since.Words}" : "";
         var printed = options.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
 
         // With 2540 dots an inch Skia keeps the page's size to a hundredth of a millimetre.
         _document = SKDocument.CreatePdf(stream, new SKDocumentPdfMetadata { RasterDpi = 2540, Title = $"{town}, bench book", Creation = printed, Modified = printed });
     }
+
+    /// <summary>What stands on all pages so far, their feet left out, in so many letters.</summary>
+    internal string Fingerprint() => Convert.ToHexString(_shown.GetCurrentHash());
 
     /// <summary>How many pages were begun.</summary>
     internal int Pages => _pages;
@@ -77,7 +85,14 @@ internal sealed class PageFlow : IDisposable
     /// <param name="drawing">The picture, one millimetre of paper to each of its pen units.</param>
     /// <param name="x">From the left margin, mm.</param>
     /// <param name="y">From the top of the page, mm.</param>
-    internal void Place(Drawing drawing, float x, float y) => CanvasWriter.Write(_canvas!, drawing, Palette.Paper, Margin + x, y);
+    internal void Place(Drawing drawing, float x, float y)
+    {
+        CanvasWriter.Write(_canvas!, drawing, Palette.Paper, Margin + x, y);
+        foreach (var part in drawing.Parts)
+        {
+            Note(SvgFragment.Of(part));
+        }
+    }
 
     /// <summary>Draws a picture and goes on below it.</summary>
     /// <param name="drawing">The picture.</param>
@@ -160,6 +175,7 @@ internal sealed class PageFlow : IDisposable
         EndPage();
         _document.Close();
         _document.Dispose();
+        _shown.Dispose();
     }
 
     // The largest of a few sizes at which everything stands on the label; what is longer still ends in an ellipsis, for all to see.
@@ -279,7 +295,15 @@ internal sealed class PageFlow : IDisposable
         _canvas!.DrawLine(Margin, _y, Margin + Width, _y, pen);
     }
 
+    private void Note(string shown) => _shown.AppendData(Encoding.UTF8.GetBytes(shown));
+
     private void Draw(SKFont font, string text, float x, float y)
+    {
+        Note(string.Create(CultureInfo.InvariantCulture, $"{text}|{x:0.0}|{y:0.0}|{font.Size:0.0}\n"));
+        Write(font, text, x, y);
+    }
+
+    private void Write(SKFont font, string text, float x, float y)
     {
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
 
@@ -312,7 +336,7 @@ internal sealed class PageFlow : IDisposable
         }
 
         using var font = Face.At(Face.Reports, 7.5f);
-        Draw(font, $"{_town}, bench book · {_date} · sheet {_pages} · guides, does not certify", Margin, _page.Height - Margin + 4);
+        Write(font, $"{_town}, bench book · {_date} · sheet {_pages} · guides, does not certify{_since}", Margin, _page.Height - Margin + 4);
         if (_ruled)
         {
             CheckRuler(_page.Height - Margin - RulerHeight - 2);

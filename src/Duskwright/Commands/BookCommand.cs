@@ -3,7 +3,9 @@ using System.Text;
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Lists;
 using Duskwright.Book.Sheets;
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Store.History;
 using Duskwright.Study;
 using Duskwright.Towns;
 
@@ -17,6 +19,8 @@ internal static class BookCommand
         var town = Shared.TownPath();
         var folder = Shared.Out("the folder to write into; made where it is not there");
         var paper = Typed.OneOf("--paper", "A4 or Letter", PaperSize.A4);
+        var only = new Option<string?>("--only") { Description = "print a part alone: labels, house:KEY or pack:ID" };
+        var since = new Option<string?>("--since") { Description = "an earlier state of the town (a file); only sheets that have changed since are printed" };
         var json = Shared.Json();
         var command = new Verb(
             "book",
@@ -24,18 +28,34 @@ internal static class BookCommand
             "Print at 100 %, not \"fit to page\": the labels are at true size, and a ruler on their sheet tells whether it worked. "
             + "The lists say the same as the book; lists.xlsx holds them all, a sheet for each.",
             "book examples/tavern.json --out tavern-book",
-            "book examples/saltmarrow.json --out harbour --paper Letter")
+            "book examples/saltmarrow.json --out harbour --paper Letter",
+            "book examples/saltmarrow.json --out labels --only labels",
+            "book examples/saltmarrow.json --out chandlery --only house:chandlery")
         {
-            town, folder, paper, json,
+            town, folder, paper, only, since, json,
         };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(town), parsed.GetRequiredValue(folder), parsed.GetValue(paper), parsed.GetValue(json)));
+        command.SetAction((parsed, cancel) => Task.FromResult(Run(
+            parsed.GetRequiredValue(town), parsed.GetRequiredValue(folder), parsed.GetValue(paper), parsed.GetValue(only), parsed.GetValue(since), parsed.GetValue(json), cancel)));
         return command;
     }
 
-    private static int Run(string path, string folder, PaperSize paper, bool json)
+    private static int Run(string path, string folder, PaperSize paper, string? only, string? since, bool json, CancellationToken cancel)
     {
         if (ReadTown.From(path) is not { } town)
         {
+            return ExitCode.BadInput;
+        }
+
+        Town? before = null;
+        if (since is not null && (before = ReadTown.From(since)) is null)
+        {
+            return ExitCode.BadInput;
+        }
+
+        var study = TownStudy.Of(town);
+        if (BookToday.Choice(study, only) is not { } choice)
+        {
+            Console.Error.WriteLine($"--only is {only}; labels, house: with a house's key ({string.Join(", ", town.Buildings.Take(3).Select(b => b.Key))} …) or pack: with a pack's id ({string.Join(", ", town.Supplies.Select(s => s.Id))}) is allowed.");
             return ExitCode.BadInput;
         }
 
@@ -47,10 +67,19 @@ internal static class BookCommand
 
         try
         {
-            var files = Write(town, folder, paper);
+            var options = BookToday.Of(town, paper) with
+            {
+                Choice = choice,
+                Since = before is null ? null : new Printing(TownStudy.Of(before), Path.GetFileName(since!), Comparison.Between(before, town).Select(d => d.Words).ToItemList()),
+            };
+            var files = Write(study, options, folder, cancel);
             if (json)
             {
-                ResultJson.Print(new { Town = town.Name, Paper = paper, Files = files });
+                ResultJson.Print(new { Town = town.Name, Paper = paper, Only = only, Files = files });
+            }
+            else if (files.Count == 0)
+            {
+                Console.Out.WriteLine("No sheet has changed since; there is nothing to print.");
             }
             else
             {
@@ -66,9 +95,8 @@ internal static class BookCommand
         }
     }
 
-    private static List<string> Write(Town town, string folder, PaperSize paper)
+    private static List<string> Write(TownStudy study, BookOptions options, string folder, CancellationToken cancel)
     {
-        var (study, options) = (TownStudy.Of(town), BookToday.Of(town, paper));
         var files = new List<string>();
         void Into(string name, Action<Stream> write)
         {
@@ -80,13 +108,22 @@ internal static class BookCommand
         LongWork.Run(
             ("Running the packs down", () => _ = study.Packs),
             ("Looking for what spoils the show", () => _ = study.Findings),
-            ("Solving every scene", () => _ = study.Scenes),
-            ("Printing the book", () =>
-            {
-                Directory.CreateDirectory(folder);
-                Into("bench-book.pdf", stream => BenchBook.WritePdf(study, options, stream));
-            }
-        ),
+            ("Solving every scene", () => _ = study.Scenes));
+        Directory.CreateDirectory(folder);
+        var pages = 0;
+        LongWork.Run("Printing the book", progress => Into("bench-book.pdf", stream => pages = BenchBook.WritePdf(study, options, stream, progress, cancel)));
+        if (pages == 0)
+        {
+            File.Delete(files[0]);
+            return [];
+        }
+
+        if (options.Choice != BookChoice.Whole || options.Since is not null)
+        {
+            return files;
+        }
+
+        LongWork.Run(
             ("Drawing its pictures", () =>
             {
                 foreach (var (name, drawing) in BookDrawings.Of(study, options))

@@ -2,6 +2,7 @@ using System.Globalization;
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Lists;
 using Duskwright.Study.Results;
+using Microsoft.AspNetCore.WebUtilities;
 
 namespace Duskwright.Places;
 
@@ -9,6 +10,9 @@ namespace Duskwright.Places;
 public partial class BookPlace
 {
     private string? _key;
+    private string _paper = "a4";
+    private string? _since;
+    private string? _said;
 
     private BuildingResult? House => Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == HouseKey);
 
@@ -16,6 +20,19 @@ public partial class BookPlace
     {
         get => _key ?? View.At ?? Open.Study.Buildings.FirstOrDefault(b => b.Lamps.Count > 0)?.Building.Key;
         set => _key = value;
+    }
+
+    private string? Since => _since ?? (Open.Points.Count > 0 ? Open.Points[^1].Name : null);
+
+    private string Pdf(string? only, string? since = null) => QueryHelpers.AddQueryString(
+        $"/take/{_paper}.pdf", new Dictionary<string, string?> { ["only"] = only, ["since"] = since }.Where(q => q.Value is not null));
+
+    // A named point is what later printings are compared with.
+    private void Remember()
+    {
+        var name = string.Create(CultureInfo.InvariantCulture, $"printed {TimeProvider.System.GetLocalNow():d MMMM yyyy, HH:mm}");
+        _said = Open.NamePoint(name).Count == 0 ? "Next time only what has changed need be printed." : string.Join(' ', Open.Trouble.Select(t => t.Message));
+        _since = null;
     }
 
     private void Turned() => Look(View with { At = _key });

@@ -41,15 +41,6 @@ public partial class FilePlace
         _comparison = null;
     }
 
-    private static string Words(Difference d) => d switch
-    {
-        { Field: "", Was: null } => $"{d.Thing.TrimEnd('/')} is new",
-        { Field: "", Is: null } => $"{d.Thing.TrimEnd('/')} is gone",
-        _ => $"{d.Thing.TrimEnd('/')} {d.Field}".TrimEnd() + $": {Short(d.Is)}, was {Short(d.Was)}",
-    };
-
-    private static string Short(string? value) => value is null ? "not said" : value.Length <= 60 ? value : $"{value[..60]}…";
-
     private async Task Load(InputFileChangeEventArgs e)
     {
         if (e.File.Size > TownJson.MostBytes)

@@ -14,9 +14,10 @@ public static class Downloads
     public static void MapDownloads(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/take/town.json", (OpenTown open) => Results.File(Encoding.UTF8.GetBytes(TownJson.Write(open.Town)), "application/json", $"{open.FileStem}.json"));
-        routes.MapGet("/take/{paper}.pdf", (string paper, OpenTown open) => Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size) && !char.IsAsciiDigit(paper[0])
-            ? Results.File(Pdf(open, size), "application/pdf", $"{open.FileStem}-bench-book.pdf")
-            : Results.NotFound());
+        routes.MapGet("/take/{paper}.pdf", (string paper, string? only, string? since, OpenTown open, CancellationToken cancel) =>
+            Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size) && !char.IsAsciiDigit(paper[0]) && BookToday.Choice(open.Study, only) is { } choice
+                ? Printed(open, BookToday.Of(open.Town, size) with { Choice = choice, Since = BookToday.Since(open, since) }, cancel)
+                : Results.NotFound());
         routes.MapGet("/take/lists.xlsx", (OpenTown open) => Results.File(Workbook(open), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", $"{open.FileStem}-{XlsxFile.FileName}"));
         routes.MapGet("/take/{list}.csv", (string list, OpenTown open) => TownLists.Of(open.Study).FirstOrDefault(l => l.Id == list) is { } found
             ? Results.File(CsvFile.Of(found), "text/csv", $"{open.FileStem}-{found.FileName}")
@@ -30,10 +31,11 @@ public static class Downloads
         return stream.ToArray();
     }
 
-    private static byte[] Pdf(OpenTown open, PaperSize paper)
+    private static IResult Printed(OpenTown open, BookOptions options, CancellationToken cancel)
     {
         using var stream = new MemoryStream();
-        BenchBook.WritePdf(open.Study, BookToday.Of(open.Town, paper), stream);
-        return stream.ToArray();
+        return BenchBook.WritePdf(open.Study, options, stream, null, cancel) > 0
+            ? Results.File(stream.ToArray(), "application/pdf", $"{open.FileStem}-{(options.Choice == BookChoice.Whole ? "bench-book" : options.Choice.Key ?? "labels")}.pdf")
+            : Results.Text("No sheet has changed since; there is nothing to print.");
     }
 }

@@ -2,6 +2,7 @@ using Duskwright.Book.Sheets;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Proposals;
+using Duskwright.Study;
 
 namespace Duskwright.Towns;
 
@@ -19,4 +20,26 @@ public static class BookToday
     /// <param name="town">The town.</param>
     /// <returns>Routes; empty where some are taken or the town has no board.</returns>
     public static ItemList<Plan.Document.Route> Suggested(Town town) => town.Routes.Count > 0 ? [] : RouteProposal.Of(town).Edit.Routes;
+
+    /// <summary>What part of the book is meant by a word: "labels", "house:chandlery", "pack:3", or nothing for the whole.</summary>
+    /// <param name="study">The town's results.</param>
+    /// <param name="word">The word.</param>
+    /// <returns>The choice; none where the word names nothing that is there.</returns>
+    public static BookChoice? Choice(TownStudy study, string? word) => word?.Split(':', 2) switch
+    {
+        null or [""] => BookChoice.Whole,
+        ["labels"] => BookChoice.Labels,
+        ["house", var key] when study.Buildings.Any(b => b.Building.Key == key && b.Lamps.Count > 0) => BookChoice.Building(key),
+        ["pack", var id] when study.Packs.Any(p => p.Supply.Id == id && p.Lamps > 0) => BookChoice.Pack(id),
+        _ => null,
+    };
+
+    /// <summary>The town as it was at a named point, for printing only what has changed since.</summary>
+    /// <param name="open">The open town.</param>
+    /// <param name="point">The point's name; none for the whole book.</param>
+    /// <returns>The earlier printing; none where no point is meant.</returns>
+    public static Printing? Since(OpenTown open, string? point) =>
+        open.Points.LastOrDefault(p => p.Name == point) is { } named && open.Then(named) is { } then
+            ? new Printing(TownStudy.Of(then), named.Name, open.Since(named).Differences.Select(d => d.Words).ToItemList())
+            : null;
 }

@@ -136,6 +136,17 @@ public sealed class OpenTown : IDisposable
         return then.Town is { } town ? Change(town, $"Go back to {point.Name}") : then.Problems;
     });
 
+    /// <summary>The town as it was at a named point.</summary>
+    /// <param name="point">The point.</param>
+    /// <returns>The town; none where its history cannot be read.</returns>
+    public Town? Then(NamedPoint point)
+    {
+        lock (_gate)
+        {
+            return _file.TownAt(point.Revision).Town;
+        }
+    }
+
     /// <summary>What has changed since a named point.</summary>
     /// <param name="point">The point.</param>
     /// <returns>The differences from it to the town as it stands.</returns>

@@ -1,0 +1,49 @@
+using Duskwright.Study;
+
+namespace Duskwright.Book.Sheets;
+
+/// <summary>Which part of the book is printed.</summary>
+/// <param name="Kind">Which.</param>
+/// <param name="Key">Key of the building or id of the pack; none for the others.</param>
+public sealed record BookChoice(BookPart Kind, string? Key = null)
+{
+    /// <summary>The whole book.</summary>
+    public static BookChoice Whole { get; } = new(BookPart.Whole);
+
+    /// <summary>The labels alone.</summary>
+    public static BookChoice Labels { get; } = new(BookPart.Labels);
+
+    /// <summary>The sheet of one building.</summary>
+    /// <param name="key">Its key.</param>
+    /// <returns>The choice.</returns>
+    public static BookChoice Building(string key) => new(BookPart.Building, key);
+
+    /// <summary>The sheets of the buildings on one pack.</summary>
+    /// <param name="id">The supply's id.</param>
+    /// <returns>The choice.</returns>
+    public static BookChoice Pack(string id) => new(BookPart.Pack, id);
+
+    internal bool Holds(BookSheet sheet, TownStudy study) => Kind switch
+    {
+        BookPart.Labels => sheet.Id == BenchBook.LabelsId,
+        BookPart.Building => sheet.Building == Key,
+        BookPart.Pack => sheet.Building is { } key && study.Packs.First(p => p.Supply.Id == Key).Buildings.Contains(key),
+        _ => true,
+    };
+}
+
+/// <summary>Parts of the book.</summary>
+public enum BookPart
+{
+    /// <summary>All of it.</summary>
+    Whole,
+
+    /// <summary>The labels alone.</summary>
+    Labels,
+
+    /// <summary>One building.</summary>
+    Building,
+
+    /// <summary>The buildings of one pack.</summary>
+    Pack,
+}

@@ -1,0 +1,84 @@
+using Duskwright.Book.Sheets;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Format;
+using Duskwright.Plan.Quantities;
+using Duskwright.Study;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
+
+namespace Duskwright.Book.Tests;
+
+/// <summary>Nothing on paper lies over anything else or off the page.</summary>
+public sealed class LayoutTests
+{
+    private const double MillimetresPerPoint = 25.4 / 72;
+
+    // Boxes of letters are taller than their ink; two that share less than this are read apart.
+    private const double SharedMillimetres = 0.45;
+
+    private static readonly Gen<Town> Towns = Gen.Select(Gen.Int[1, 14], Gen.Int[0, 1_000_000], Gen.Bool, Drawn);
+
+    [Fact]
+    public void No_two_words_of_Saltmarrows_book_lie_over_one_another() =>
+        Assert.Equal("", string.Join("; ", Overlaps(TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!))));
+
+    [Fact]
+    public void In_no_town_do_words_lie_over_one_another_or_off_the_page() => Towns.Sample(town => Assert.Equal("", string.Join("; ", Overlaps(TownStudy.Of(town)))), iter: 25, threads: 1, print: town => $"{town.Buildings.Count} buildings, {(town.Board is null ? "no board" : "a board")}");
+
+    private static List<string> Overlaps(TownStudy study)
+    {
+        using var stream = new MemoryStream();
+        BenchBook.WritePdf(study, new BookOptions(PaperSize.A4, new DateOnly(2026, 11, 25)), stream);
+        using var book = PdfDocument.Open(stream.ToArray());
+        return [.. book.GetPages().SelectMany(Overlaps)];
+    }
+
+    private static IEnumerable<string> Overlaps(Page page)
+    {
+        var words = page.GetWords().Where(w => w.Text.Any(char.IsLetterOrDigit)).OrderBy(w => w.BoundingBox.Left).ToList();
+        foreach (var word in words.Where(w => w.BoundingBox.Left < 0 || w.BoundingBox.Bottom < 0 || w.BoundingBox.Right > page.Width || w.BoundingBox.Top > page.Height))
+        {
+            yield return $"page {page.Number}: {word.Text} leaves it";
+        }
+
+        for (var i = 0; i < words.Count; i++)
+        {
+            for (var j = i + 1; j < words.Count && words[j].BoundingBox.Left < words[i].BoundingBox.Right; j++)
+            {
+                if (Shared(words[i].BoundingBox, words[j].BoundingBox))
+                {
+                    yield return $"page {page.Number}: {words[i].Text} over {words[j].Text}";
+                }
+            }
+        }
+    }
+
+    private static bool Shared(PdfRectangle one, PdfRectangle other) =>
+        (Math.Min(one.Right, other.Right) - Math.Max(one.Left, other.Left)) * MillimetresPerPoint > SharedMillimetres
+        && (Math.Min(one.Top, other.Top) - Math.Max(one.Bottom, other.Bottom)) * MillimetresPerPoint > SharedMillimetres;
+
+    private static Town Drawn(int houses, int seed, bool board)
+    {
+        var random = new Random(seed);
+        string[] words = ["Mill", "Old", "Toll house", "Ropery", "St Osyth's", "Lower", "Weir", "Cordwainer", "Upper Staithe", "Gannet"];
+        string Name(int i) => $"{words[random.Next(words.Length)]} {words[random.Next(words.Length)]} {i + 1}";
+        double Side() => 30 + random.Next(50);
+        return new Town
+        {
+            Name = "Osythe Fen",
+            Board = board ? new Board { Width = Length.FromMillimetres(1000), Depth = Length.FromMillimetres(700), Bank = new Bank { At = Point.At(880, 40), PocketWidth = Length.FromMillimetres(160), PocketDepth = Length.FromMillimetres(60) } } : null,
+            Supplies = [new Supply { Id = "1", Part = "LR6", Series = 3 }, new Supply { Id = "2", Part = "LR14", Series = 3 }],
+            SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1", Name = "north side" }, new SwitchGroup { Id = "B", Supply = "2" }],
+            Buildings = [.. Enumerable.Range(0, houses).Select(i => new Building
+            {
+                Name = Name(i),
+                SwitchGroup = random.Next(4) == 0 ? null : random.Next(2) == 0 ? "A" : "B",
+                Leds = random.Next(3) == 0 ? null : 1 + random.Next(6),
+                Led = random.Next(3) switch { 0 => "led-3mm-yellow", 1 => "led-0603-warm-white", _ => PartId.Unknown },
+                Distance = random.Next(2) == 0 ? Length.FromMillimetres(100 + random.Next(900)) : null,
+                Place = board && random.Next(5) > 0 ? new Placement { At = Point.At(110 + (i % 5 * 170) + random.Next(20), 180 + (i / 5 * 170) + random.Next(20)), Width = Length.FromMillimetres(Side()), Depth = Length.FromMillimetres(Side()), Rotation = Angle.FromDegrees(random.Next(360)), Round = random.Next(8) == 0 } : null,
+            })],
+        };
+    }
+}
