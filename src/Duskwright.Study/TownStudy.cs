@@ -24,6 +24,7 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<PackResult>> _packs;
     private readonly Lazy<ItemList<Finding>> _findings;
     private readonly Lazy<ItemList<PaneSight>> _sights;
+    private readonly Lazy<ItemList<RoomLeaks>> _leaks;
     private readonly Lazy<ItemList<SwitchRow>> _switches;
     private readonly Lazy<ItemList<PartsRow>> _parts;
     private readonly Lazy<ItemList<SceneResult>> _scenes;
@@ -38,6 +39,7 @@ public sealed class TownStudy
         _packs = new(() => PackResults.Of(_resolved.Value, _circuits.Value, _memo));
         _findings = new(() => FindingRules.Of(this, _memo));
         _sights = new(() => PaneSights.Of(_resolved.Value, _circuits.Value, Buildings));
+        _leaks = new(() => RoomLeaks.Of(_resolved.Value, _circuits.Value, _memo));
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
         _parts = new(() => PartsRows.Of(_resolved.Value));
         _scenes = new(() => SceneResults.Of(_resolved.Value, _memo));
@@ -54,6 +56,9 @@ public sealed class TownStudy
 
     /// <summary>What is seen through each pane from where people stand, in the order of <see cref="Panes"/>.</summary>
     public ItemList<PaneSight> Sights => _sights.Value;
+
+    /// <summary>Where the light of each lit room would show that should not, by building in the order of the document.</summary>
+    public ItemList<RoomLeaks> Leaks => _leaks.Value;
 
     /// <summary>What the panes of a building would be with its rooms painted black throughout, and with white inside; computed when it is asked for.</summary>
     /// <param name="building">Its key.</param>

@@ -19,7 +19,7 @@ public static class TownLists
         Switches(study),
         .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
         Loads(study),
-        .. study.Panes.Count > 0 ? [Windows(study)] : Array.Empty<TownList>(),
+        .. study.Panes.Count > 0 ? [Windows(study), Leaks(study)] : Array.Empty<TownList>(),
         Spread(study),
         Fuses(study),
         Tests(study),
@@ -73,17 +73,27 @@ public static class TownLists
         ["House", "Room", "Window", "Brightness", "Reads as lit up to", "Brightest part over mean", "Colour, K", "If black inside", "If white inside", "Black leaves", "Seen from", "Shows"],
         Rows(study.Buildings.SelectMany(b => study.Finishes(b.Building.Key)).Zip(study.Sights), w =>
         [
-            ListCell.Of(House(study, w.First.Pane).Building.Name), ListCell.Of(Room(study, w.First.Pane)), ListCell.Of(w.First.Pane.Window + 1),
+            ListCell.Of(House(study, w.First.Pane.Building).Building.Name), ListCell.Of(Room(study, w.First.Pane.Building, w.First.Pane.Storey, w.First.Pane.Room)), ListCell.Of(w.First.Pane.Window + 1),
             ListCell.Of(w.First.Pane.Luminance), ListCell.Of(w.First.Pane.ReadsAsLitTo), ListCell.Of(w.First.Pane.HotSpotRatio),
             w.First.Pane.ColourKelvin is { } kelvin ? ListCell.Of(10 * Math.Round(kelvin / 10)) : ListCell.Of(""),
             ListCell.Of(w.First.Black), ListCell.Of(w.First.White), ListCell.Of(w.First.Left),
             ListCell.Of(string.Join("; ", w.Second.From)), ListCell.Of(Shows(w.Second)),
         ]));
 
-    private static BuildingResult House(TownStudy study, PaneResult pane) => study.Buildings.First(b => b.Building.Key == pane.Building);
+    private static TownList Leaks(TownStudy study) => new(
+        "leak",
+        "Blacking list",
+        ["House", "Room", "Through", "Made of", "Light on it inside", "Coats of black until nothing shows", "Widest seam that does not show"],
+        Rows(study.Leaks.SelectMany(r => r.Leaks.Select(l => (Room: r, Leak: l))), l =>
+        [
+            ListCell.Of(House(study, l.Room.Building).Building.Name), ListCell.Of(Room(study, l.Room.Building, l.Room.Storey, l.Room.Room)), ListCell.Of(l.Leak.What), ListCell.Of(l.Leak.Covering),
+            ListCell.Of(l.Leak.InsideLux), ListCell.Of(l.Leak.Coats.Value), l.Room.WidestSeam.Value < 1e-5 ? ListCell.Of("none: close them all") : ListCell.Of(l.Room.WidestSeam),
+        ]));
 
-    private static string? Room(TownStudy study, PaneResult pane) =>
-        House(study, pane).Building.Storeys[pane.Storey] is var storey && storey.Rooms[pane.Room].Name is { } name ? name : storey.Name;
+    private static BuildingResult House(TownStudy study, string key) => study.Buildings.First(b => b.Building.Key == key);
+
+    private static string? Room(TownStudy study, string building, int storey, int room) =>
+        House(study, building).Building.Storeys[storey] is var floor && floor.Rooms[room].Name is { } name ? name : floor.Name;
 
     private static string Shows(PaneSight sight) => string.Join("; ", sight.Lamps
         .Select(l => l.Glare is { } glare ? $"{l.Lamp} bare, {FigureText.Of(glare)} times as bright as the pane" : $"back and wires of {l.Lamp}")

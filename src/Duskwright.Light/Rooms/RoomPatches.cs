@@ -66,6 +66,8 @@ internal sealed class RoomPatches
         return lumens;
     }
 
+    internal ImmutableArray<double> MostLux(IReadOnlyList<double> lux) => [.. _grids.Select(g => Enumerable.Range(g.First, g.Count).Max(i => lux[i]))];
+
     internal ImmutableArray<double> MeanLux(IReadOnlyList<double> lux) =>
         [.. _grids.Select(g => Enumerable.Range(g.First, g.Count).Sum(i => lux[i] * Areas[i]) / Enumerable.Range(g.First, g.Count).Sum(i => Areas[i]))];
 }

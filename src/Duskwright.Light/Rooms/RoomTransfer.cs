@@ -54,7 +54,7 @@ public sealed class RoomTransfer
             absorbed += solved.Lux[i] * patches.Areas[i] * patches.Absorbed[i];
         }
 
-        return new LampReach(lamp.Lobe.Lumens, absorbed, patches.MeanLux(solved.Lux), [.. panes]);
+        return new LampReach(lamp.Lobe.Lumens, absorbed, patches.MeanLux(solved.Lux), patches.MostLux(solved.Lux), [.. panes]);
     }
 }
 
@@ -62,8 +62,9 @@ public sealed class RoomTransfer
 /// <param name="Lumens">What it sends out, lm.</param>
 /// <param name="AbsorbedLumens">What walls and panes swallow of it, lm; the rest goes out through the panes.</param>
 /// <param name="FaceLux">Mean illuminance of each face in the order of <see cref="BoxFace"/>, lx.</param>
+/// <param name="FaceMostLux">Illuminance of the brightest patch of each face, likewise, lx.</param>
 /// <param name="Panes">What it does to each pane.</param>
-public sealed record LampReach(double Lumens, double AbsorbedLumens, ImmutableArray<double> FaceLux, ImmutableArray<PaneReach> Panes);
+public sealed record LampReach(double Lumens, double AbsorbedLumens, ImmutableArray<double> FaceLux, ImmutableArray<double> FaceMostLux, ImmutableArray<PaneReach> Panes);
 
 /// <summary>What one lamp does to one pane, part by part as <see cref="PaneGrid"/> divides it.</summary>
 /// <param name="Lux">Illuminance of the pane's inner face, lx.</param>

@@ -1,5 +1,6 @@
 using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Wires;
+using Duskwright.Light.Leaks;
 using Duskwright.Light.Perception;
 
 namespace Duskwright.Study.Figures;
@@ -29,6 +30,18 @@ internal static class Laws
     internal static Law Sum { get; } = new("the sum of its parts", "Kirchhoff's current law", x => x.Sum());
 
     internal static Law Product { get; } = new("one times the other", "arithmetic", x => x[0] * x[1]);
+
+    /// <summary>Inputs: share passed unpainted, lux inside, lux of the room.</summary>
+    internal static Law CoatsUntilUnseen { get; } = new(
+        "coats = the least at which share × 10^(−0.6 × coats) × light inside is under 0.02 × 0.20 × light in the room",
+        "optical density by its definition, 0.6 a coat from memory; 2 % is just seen side by side (photographic textbook)",
+        x => LeakSight.CoatsUntilUnseen(new Covering("", x[0]), x[1], x[2]));
+
+    /// <summary>Inputs: cd/m² inside, lux of the room, metres to the eye.</summary>
+    internal static Law WidestSeam { get; } = new(
+        "width = a minute of arc at the eye's distance × 0.02 × facade ÷ wall inside",
+        "an eye of normal sharpness parts one minute of arc, from memory; 2 % is just seen (photographic textbook)",
+        x => LeakSight.WidestUnseenSeam(x[0], x[1], x[2]));
 
     internal static Law Ratio { get; } = new("one over the other", "arithmetic", x => x[0] / x[1]);
 

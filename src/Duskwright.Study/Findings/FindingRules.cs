@@ -10,6 +10,7 @@ internal static class FindingRules
             .Concat(SafetyRules.Of(study))
             .Concat(LampRules.Of(study))
             .Concat(SightRules.Of(study))
+            .Concat(LeakRules.Of(study))
             .Concat(BuildingRules.Of(study))
             .OrderByDescending(f => f.Severity)
             .ToItemList();
