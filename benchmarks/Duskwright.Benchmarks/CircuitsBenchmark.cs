@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
 using Duskwright.Circuits.Tests.Solving;
@@ -36,6 +37,11 @@ internal static class CircuitsBenchmark
         Row("100,000 lamps", "under 50 ms", many * 1e3, "ms", many < 0.05);
         var mebibytes = GC.GetTotalMemory(forceFullCollection: false) / 1048576.0;
         Row("100,000 lamps, memory held", "under 300 MB", mebibytes, "MB", mebibytes < 300);
+        var town = LampTree.Of(1_000, LampTree.Twos);
+        var faults = FaultList.Of(town, LampTree.Pairs(1_000), []);
+        _ = FaultSweep.Of(town, faults);
+        var sweep = Median(() => FaultSweep.Of(town, faults));
+        Row($"{faults.Length} single faults of 1,000 lamps", "under 500 ms", sweep * 1e3, "ms", faults.Length >= 5_000 && sweep < 0.5);
         AnsiConsole.Write(table);
         return holds ? 0 : 1;
     }

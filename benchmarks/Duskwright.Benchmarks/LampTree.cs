@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Networks;
 
@@ -48,6 +50,10 @@ internal static class LampTree
 
         return new Network((2 * lamps) + 2, [.. elements]);
     }
+
+    /// <summary>The pairs of a tree, one a lamp.</summary>
+    internal static ImmutableArray<WirePair> Pairs(int lamps) =>
+        [.. Enumerable.Range(1, lamps).Select(lamp => new WirePair($"pair {lamp}", (3 * lamp) - 2, (3 * lamp) - 1, 2 * lamp, (2 * lamp) + 1))];
 
     /// <summary>Every pair comes from the bank.</summary>
     internal static int FromBank(int lamp, Random random) => 0;

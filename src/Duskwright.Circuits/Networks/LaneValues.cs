@@ -61,6 +61,24 @@ internal sealed class LaneValues
     /// <summary>The lamp at a place in one lane; none where a resistor or source stands. An LED's voltage is in <see cref="RefVolts"/>.</summary>
     internal LampLaw? Law(int place, int lane) => _laws[(place * Lanes) + lane];
 
+    /// <summary>The LED at a place, if in every lane either it or no lamp stands there.</summary>
+    internal LedLaw? OnlyLed(int place)
+    {
+        LampLaw? only = null;
+        for (var lane = 0; lane < Lanes; lane++)
+        {
+            var law = Law(place, lane);
+            if (law is not null && only is not null && !ReferenceEquals(law, only))
+            {
+                return null;
+            }
+
+            only ??= law;
+        }
+
+        return only as LedLaw;
+    }
+
     /// <summary>Takes the numbers of an element in every lane.</summary>
     internal void Put(int place, Element element)
     {

@@ -13,6 +13,7 @@ internal sealed class LaneCore
     private readonly double[] _amps;
     private readonly double[] _volts;
     private readonly double[] _nodeVolts;
+    private readonly double[] _start;
 
     internal LaneCore(PortPlan plan)
     {
@@ -23,14 +24,18 @@ internal sealed class LaneCore
         _amps = new double[plan.Ports.Length];
         _volts = new double[plan.Ports.Length];
         _nodeVolts = new double[plan.NodeCount];
+        _start = new double[plan.NodeCount];
     }
 
-    /// <summary>Starts every lane from the same voltages.</summary>
-    internal void Start(ReadOnlySpan<double> nodeVolts)
+    /// <summary>Takes the voltages from which every lane starts.</summary>
+    internal void Prepare(ReadOnlySpan<double> nodeVolts) => nodeVolts.CopyTo(_start);
+
+    /// <summary>Starts every lane.</summary>
+    internal void Start()
     {
         foreach (var core in _cores)
         {
-            core.Start(nodeVolts);
+            core.Start(_start);
         }
     }
 

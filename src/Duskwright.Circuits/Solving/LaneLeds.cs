@@ -9,12 +9,13 @@ internal sealed class LaneLeds
 {
     private readonly PortPlan _plan;
     private readonly Lane[] _lanes;
-    private bool _near;
+    private readonly (Vector<double> W, Vector<double> Z)[] _start;
 
     internal LaneLeds(PortPlan plan)
     {
         _plan = plan;
         _lanes = new Lane[plan.LedChains];
+        _start = new (Vector<double> W, Vector<double> Z)[plan.LedChains];
     }
 
     /// <summary>Takes the numbers of one chain.</summary>
@@ -38,8 +39,24 @@ internal sealed class LaneLeds
         lane.L = Vector.ConditionalSelect(isLed, share * leak, Vector<double>.One / (wireOhms + ownOhms));
     }
 
-    /// <summary>Forgets where the LEDs stood.</summary>
-    internal void Start() => _near = false;
+    /// <summary>Works out where every LED stands at the voltages from which all solves will start, with the numbers of now.</summary>
+    internal void Prepare(Vector<double>[] portVolts)
+    {
+        for (var i = 0; i < _lanes.Length; i++)
+        {
+            var z = _lanes[i].A + (_lanes[i].B * portVolts[_plan.ChainPort[i]]);
+            _start[i] = (WrightOmega.Of(z), z);
+        }
+    }
+
+    /// <summary>Sets every LED back to where it stands at the start.</summary>
+    internal void Start()
+    {
+        for (var i = 0; i < _lanes.Length; i++)
+        {
+            (_lanes[i].W, _lanes[i].Z) = _start[i];
+        }
+    }
 
     /// <summary>Straightens every LED at the voltages of its port and adds conductance and current to it.</summary>
     internal void Straighten(Vector<double>[] portVolts, Vector<double>[] portSiemens, Vector<double>[] portAmps)
@@ -50,7 +67,7 @@ internal sealed class LaneLeds
             ref var lane = ref _lanes[i];
             var volts = portVolts[ports[i]];
             var z = lane.A + (lane.B * volts);
-            lane.W = _near ? WrightOmega.Followed(lane.W, lane.Z, z) : WrightOmega.Of(z);
+            lane.W = WrightOmega.Followed(lane.W, lane.Z, z);
             lane.Z = z;
             lane.Volts = volts;
             lane.Siemens = (lane.B * lane.C * lane.W / (Vector<double>.One + lane.W)) + lane.L;
@@ -58,8 +75,6 @@ internal sealed class LaneLeds
             portSiemens[ports[i]] += lane.Siemens;
             portAmps[ports[i]] += lane.Amps - (lane.Siemens * volts);
         }
-
-        _near = true;
     }
 
     /// <summary>Whether at new voltages every LED is so near where it was straightened that its curve cannot be told from the line.</summary>

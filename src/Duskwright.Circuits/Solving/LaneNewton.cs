@@ -19,6 +19,7 @@ internal sealed class LaneNewton
     private readonly Vector<double>[] _siemens;
     private readonly Vector<double>[] _amps;
     private readonly Vector<double>[] _volts;
+    private readonly Vector<double>[] _start;
     private readonly Vector<double>[] _chainAmps;
 
     internal LaneNewton(PortPlan plan, LaneValues values)
@@ -34,6 +35,7 @@ internal sealed class LaneNewton
         _siemens = new Vector<double>[plan.Ports.Length];
         _amps = new Vector<double>[plan.Ports.Length];
         _volts = new Vector<double>[plan.Ports.Length];
+        _start = new Vector<double>[plan.Ports.Length];
         NodeVolts = new Vector<double>[plan.NodeCount];
         ElementAmps = new Vector<double>[plan.Kinds.Length];
     }
@@ -66,21 +68,25 @@ internal sealed class LaneNewton
         GatherWires();
     }
 
-    /// <summary>Starts from the voltages of a solve nearby.</summary>
-    internal void Start(ReadOnlySpan<double> nodeVolts)
+    /// <summary>Takes the voltages from which all runs start, which belong to the numbers of now.</summary>
+    internal void Prepare(ReadOnlySpan<double> nodeVolts)
     {
-        _leds.Start();
-        _core?.Start(nodeVolts);
+        _core?.Prepare(nodeVolts);
         for (var port = 0; port < _volts.Length; port++)
         {
             var (from, to) = _plan.Ports[port];
-            _volts[port] = new Vector<double>(from >= 0 ? nodeVolts[from] - nodeVolts[to] : 0);
+            _start[port] = new Vector<double>(from >= 0 ? nodeVolts[from] - nodeVolts[to] : 0);
         }
+
+        _leds.Prepare(_start);
     }
 
     /// <summary>Runs from the start. False where some lane does not settle.</summary>
     internal bool Run()
     {
+        Array.Copy(_start, _volts, _volts.Length);
+        _leds.Start();
+        _core?.Start();
         for (var turn = 0; turn < MostTurns; turn++)
         {
             Array.Copy(_wireSiemens, _siemens, _siemens.Length);

@@ -9,7 +9,6 @@ namespace Duskwright.Circuits.Solving;
 /// <remarks>Several solvers may share a plan, one a core. Not safe for two threads at once.</remarks>
 internal sealed class LaneSolver
 {
-    private readonly ImmutableArray<double> _start;
     private readonly LaneNewton _newton;
     private readonly LaneBalance _balance;
     private readonly Network _network;
@@ -20,11 +19,12 @@ internal sealed class LaneSolver
     /// <param name="start">Its node voltages, from which every solve starts.</param>
     internal LaneSolver(PortPlan plan, Network network, ImmutableArray<double> start)
     {
-        (_network, _start) = (network, start);
+        _network = network;
         Values = new LaneValues(network);
         _newton = new LaneNewton(plan, Values);
         _balance = new LaneBalance(network);
         _newton.Load();
+        _newton.Prepare(start.AsSpan());
     }
 
     /// <summary>The numbers of each lane.</summary>
@@ -36,9 +36,14 @@ internal sealed class LaneSolver
     /// <summary>Current of each element from its first end in the network given to its second, in each lane, A.</summary>
     internal Vector<double>[] ElementAmps => _newton.ElementAmps;
 
+    /// <summary>How each lane ended.</summary>
+    internal SolveStatus[] Status { get; } = new SolveStatus[LaneValues.Lanes];
+
+    /// <summary>The element where a lane failed; none where it is solved.</summary>
+    internal string?[] FailedAt { get; } = new string?[LaneValues.Lanes];
+
     /// <summary>Solves all lanes after any of their numbers has changed.</summary>
     /// <param name="lane">The network of a lane, asked for where the lanes do not settle together.</param>
-    /// <exception cref="InvalidOperationException">A lane has no solution; the message names the element.</exception>
     internal void Solve(Func<int, Network> lane)
     {
         _newton.Load();
@@ -48,7 +53,6 @@ internal sealed class LaneSolver
     /// <summary>Solves all lanes after the numbers of some elements have changed.</summary>
     /// <param name="changed">The elements.</param>
     /// <param name="lane">The network of a lane, asked for where the lanes do not settle together.</param>
-    /// <exception cref="InvalidOperationException">A lane has no solution; the message names the element.</exception>
     internal void Solve(IEnumerable<int> changed, Func<int, Network> lane)
     {
         _newton.Load(changed);
@@ -58,22 +62,56 @@ internal sealed class LaneSolver
     /// <summary>Voltage across an element from its first end in the network given to its second, V.</summary>
     internal Vector<double> Volts(int element) => NodeVolts[_network.Elements[element].A] - NodeVolts[_network.Elements[element].B];
 
-    /// <summary>Light of the lamp at a place in one lane, 1 being that at its law's reference current; none where no lamp stands.</summary>
-    internal double Light(int element, int lane)
+    /// <summary>Light of the lamp at a place in each lane, 1 being that at its law's reference current; none where no lamp stands.</summary>
+    internal Vector<double> Lights(int element)
     {
-        var sign = Values.Signs[element][lane];
-        var volts = sign * Volts(element)[lane];
-        return Values.Law(element, lane) switch
+        var volts = Values.Signs[element] * Volts(element);
+        if (Values.OnlyLed(element) is { } led)
         {
-            LedLaw led => led.LightAt(Math.Max(0, (sign * ElementAmps[element][lane]) - (LampLaw.LeakSiemens * volts))),
-            { } law => law.At(volts, Values.Ohms[element][lane]).Light,
-            null => 0,
-        };
+            // As LedLaw.LightAt; where no LED stands, ThermalVolts is zero.
+            var amps = Vector.Max(Vector<double>.Zero, (Values.Signs[element] * ElementAmps[element]) - (LampLaw.LeakSiemens * volts));
+            var light = (1 + (led.RefAmps / led.DroopAmps)) / led.RefAmps * amps / (Vector<double>.One + (amps / new Vector<double>(led.DroopAmps)));
+            return Vector.ConditionalSelect(Vector.GreaterThan(Values.ThermalVolts[element], Vector<double>.Zero), light, Vector<double>.Zero);
+        }
+
+        var lights = Vector<double>.Zero;
+        for (var lane = 0; lane < LaneValues.Lanes; lane++)
+        {
+            lights = lights.WithElement(lane, Light(element, lane, volts[lane]));
+        }
+
+        return lights;
     }
+
+    /// <summary>Solves one lane by all the attempts that a network has on its own.</summary>
+    /// <param name="lane">The lane.</param>
+    /// <param name="network">Its network, which may be joined otherwise.</param>
+    internal void Take(int lane, Network network)
+    {
+        var solution = OperatingPoint.Solve(network);
+        (Status[lane], FailedAt[lane]) = (solution.Status, solution.FailedAt);
+        for (var node = 0; node < NodeVolts.Length; node++)
+        {
+            NodeVolts[node] = NodeVolts[node].WithElement(lane, solution.NodeVolts[node]);
+        }
+
+        for (var i = 0; i < ElementAmps.Length; i++)
+        {
+            ElementAmps[i] = ElementAmps[i].WithElement(lane, Values.Signs[i][lane] * solution.ElementAmps[i]);
+        }
+    }
+
+    private double Light(int element, int lane, double volts) => Values.Law(element, lane) switch
+    {
+        LedLaw led => led.LightAt(Math.Max(0, (Values.Signs[element][lane] * ElementAmps[element][lane]) - (LampLaw.LeakSiemens * volts))),
+        { } law => law.At(volts, Values.Ohms[element][lane]).Light,
+        null => 0,
+    };
 
     private void Settle(Func<int, Network> lane)
     {
-        _newton.Start(_start.AsSpan());
+        Array.Fill(Status, SolveStatus.Solved);
+        Array.Clear(FailedAt);
         var settled = _newton.Run();
         if (settled)
         {
@@ -84,26 +122,6 @@ internal sealed class LaneSolver
         for (var i = 0; !settled && i < LaneValues.Lanes; i++)
         {
             Take(i, lane(i));
-        }
-    }
-
-    // One lane by all the attempts that a network has on its own.
-    private void Take(int lane, Network network)
-    {
-        var solution = OperatingPoint.Solve(network);
-        if (solution.Status != SolveStatus.Solved)
-        {
-            throw new InvalidOperationException($"The circuit has no solution at {solution.FailedAt} ({solution.Status}).");
-        }
-
-        for (var node = 0; node < NodeVolts.Length; node++)
-        {
-            NodeVolts[node] = NodeVolts[node].WithElement(lane, solution.NodeVolts[node]);
-        }
-
-        for (var i = 0; i < ElementAmps.Length; i++)
-        {
-            ElementAmps[i] = ElementAmps[i].WithElement(lane, Values.Signs[i][lane] * solution.ElementAmps[i]);
         }
     }
 }

@@ -16,4 +16,18 @@ public sealed record PackLaw(CellLaw Cell, int Series, int Parallel, double Extr
     /// <param name="state">The wells of each cell.</param>
     /// <returns>Ω.</returns>
     public double Ohms(CellState state) => (Series * Cell.At(state).Ohms / Parallel) + ExtraOhms;
+
+    /// <summary>What it is with one flat cell, which has the last point of its curve for voltage and resistance.</summary>
+    /// <param name="state">The wells of each good cell.</param>
+    /// <returns>Voltage with nothing connected, V, and resistance, Ω: rows side by side are one source by Millman's theorem.</returns>
+    public (double OpenVolts, double Ohms) WithFlatCell(CellState state)
+    {
+        var (goodVolts, goodOhms) = Cell.At(state);
+        var flat = Cell.Curve[^1];
+        var (rowVolts, rowOhms) = (Series * goodVolts, Series * goodOhms);
+        var (weakVolts, weakOhms) = (rowVolts - goodVolts + flat.OpenVolts, rowOhms - goodOhms + flat.Ohms);
+        var siemens = ((Parallel - 1) / rowOhms) + (1 / weakOhms);
+        var volts = (((Parallel - 1) * rowVolts / rowOhms) + (weakVolts / weakOhms)) / siemens;
+        return (volts, (1 / siemens) + ExtraOhms);
+    }
 }

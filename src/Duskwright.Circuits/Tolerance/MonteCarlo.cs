@@ -54,6 +54,12 @@ public static class MonteCarlo
                 {
                     parts.Fill(solver.Values, values, group);
                     solver.Solve(lane => new Network(network.NodeCount, [.. parts.Of(values, (group * LaneValues.Lanes) + lane)]));
+                    var failed = Array.FindIndex(solver.Status, s => s != SolveStatus.Solved);
+                    if (failed >= 0)
+                    {
+                        throw new InvalidOperationException($"A drawn circuit has no solution at {solver.FailedAt[failed]} ({solver.Status[failed]}).");
+                    }
+
                     tally.Note(first + (group * LaneValues.Lanes), solver, lamp => parts.LightShares(values, group, lamp));
                 }
 

@@ -74,10 +74,10 @@ internal sealed class Tally
     private void NoteGroup(int group, int firstDraw, LaneSolver solved, Func<int, Vector<double>> lightShares)
     {
         var members = _neighbours[group].Lamps;
-        var shares = new Vector<double>[members.Length];
+        var all = new Vector<double>[members.Length];
         for (var m = 0; m < members.Length; m++)
         {
-            shares[m] = lightShares(members[m]);
+            all[m] = lightShares(members[m]) * solved.Lights(members[m]);
         }
 
         var lights = new double[members.Length];
@@ -87,7 +87,7 @@ internal sealed class Tally
             for (var m = 0; m < members.Length; m++)
             {
                 var amps = solved.ElementAmps[members[m]][lane];
-                lights[m] = shares[m][lane] * solved.Light(members[m], lane);
+                lights[m] = all[m][lane];
                 (sum, most, brightest) = (sum + amps, Math.Max(most, amps), Math.Max(brightest, lights[m]));
                 pairs += m > 0 && LightnessDifference.IsVisible(lights[m], lights[m - 1]) ? 1 : 0;
             }

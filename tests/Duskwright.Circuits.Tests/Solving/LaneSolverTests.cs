@@ -115,7 +115,7 @@ public sealed class LaneSolverTests
             if (network.Elements[i] is LampElement lamp)
             {
                 var light = lamp.Law.At(alone.NodeVolts[lamp.A] - alone.NodeVolts[lamp.B], lamp.ResistorOhms).Light;
-                Assert.Equal(light, solver.Light(i, lane), 1e-7 * Math.Max(1, light));
+                Assert.Equal(light, solver.Lights(i)[lane], 1e-7 * Math.Max(1, light));
             }
         }
     }
