@@ -92,6 +92,63 @@ public sealed partial class PlacesTests(AppFixture app)
     }
 
     [Fact]
+    public async Task A_house_is_added_dragged_nudged_and_described_and_every_step_is_taken_back()
+    {
+        var page = await app.OpenAsync("town");
+        await page.GetByText("Add a house, or size the board").ClickAsync();
+        await page.GetByLabel("Begin from").SelectOptionAsync("Tower");
+        await page.GetByLabel("Called").FillAsync("Beacon");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Beacon");
+        await page.GetByText("Change it").ClickAsync();
+        var left = page.GetByLabel("From the left edge");
+        var before = Millimetres(await left.InputValueAsync());
+
+        var house = page.Locator(".board .pick[data-key='beacon']");
+        var box = (await house.BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(box.X + (box.Width / 2) + 60, box.Y + (box.Height / 2) + 20, new() { Steps = 5 });
+        await page.Mouse.UpAsync();
+        await Expect(left).Not.ToHaveValueAsync($"{before} mm");
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Beacon");
+        var dragged = Millimetres(await left.InputValueAsync());
+        Assert.True(dragged > before + 20);
+
+        await house.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await Expect(left).ToHaveValueAsync($"{dragged - 5} mm");
+
+        var resistor = page.GetByLabel("Resistor at each LED");
+        await resistor.FillAsync("plenty");
+        await resistor.BlurAsync();
+        await Expect(page.Locator(".edit [role=alert]")).ToContainTextAsync("“plenty” will not do");
+        await resistor.FillAsync("4k7");
+        await resistor.BlurAsync();
+        await Expect(resistor).ToHaveValueAsync("4700");
+
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        foreach (var label in (string[])["Beacon: resistor 4k7", "Move Beacon", "Move Beacon", "Add Beacon"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", label);
+            await undo.ClickAsync();
+        }
+
+        await Expect(house).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_fixed_house_is_not_moved_by_hand()
+    {
+        var page = await app.OpenAsync("town?at=ropewalk-row");
+        await Expect(page.Locator(".board .pick[data-key='ropewalk-row']")).Not.ToHaveAttributeAsync("data-movable", "");
+        await page.GetByText("Change it").ClickAsync();
+        await Expect(page.Locator(".edit")).ToContainTextAsync("it stays where it stands");
+    }
+
+    private static int Millimetres(string text) => int.Parse(text.Split(' ')[0], CultureInfo.InvariantCulture);
+
+    [Fact]
     public async Task Ten_typed_lines_give_packs_hours_resistor_wire_cost_and_labels()
     {
         var page = await app.OpenAsync("start");

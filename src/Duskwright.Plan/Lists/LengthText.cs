@@ -4,8 +4,8 @@ using Duskwright.Plan.Quantities;
 
 namespace Duskwright.Plan.Lists;
 
-/// <summary>Lengths as makers write them: 47 cm, 470, 0,47 m, 18", about 2 ft.</summary>
-internal static partial class LengthText
+/// <summary>Lengths as makers write them: 47 cm, 470, 0,47 m, 18", 2 1/2 in, about 2 ft.</summary>
+public static partial class LengthText
 {
     // The inch is 25.4 mm by definition (international yard and pound agreement, 1959; from memory).
     private const double InchMillimetres = 25.4;
@@ -16,12 +16,23 @@ internal static partial class LengthText
     /// <param name="text">A number and a unit.</param>
     /// <param name="unitWord">The unit of a bare number; none where nobody named one.</param>
     /// <returns>The length, and whether millimetres had to be assumed; none where it is no length.</returns>
-    internal static (Length Length, bool UnitAssumed)? Read(string text, string? unitWord)
+    public static (Length Length, bool UnitAssumed)? Read(string text, string? unitWord)
     {
         var match = NumberAndUnit().Match(text.Trim());
         if (!match.Success || !TryNumber(match.Groups["number"].Value, out var number))
         {
             return null;
+        }
+
+        if (match.Groups["over"].Value is { Length: > 0 } over)
+        {
+            var (above, below) = (match.Groups["above"].Value, TryNumber(over, out var parts) ? parts : 0);
+            if (below <= 0 || !TryNumber(above.Length > 0 ? above : match.Groups["number"].Value, out var share))
+            {
+                return null;
+            }
+
+            number = above.Length > 0 ? number + (share / below) : share / below;
         }
 
         // "1,200 mm" may be 1200 or 1.2: it is not guessed at. In metres only 1.2 makes sense.
@@ -52,7 +63,7 @@ internal static partial class LengthText
         _ => null,
     };
 
-    [GeneratedRegex("""^(about|around|roughly|ca\.?|approx\.?|~|≈)?\s*(?<number>-?\d{1,9}([.,]\d{1,9})?)\s*(?<unit>[a-z]+\.?|"|″|”|''|'|′|’)?$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("""^(about|around|roughly|ca\.?|approx\.?|~|≈)?\s*(?<number>-?\d{1,9}([.,]\d{1,9})?)((\s+(?<above>\d{1,3}))?/(?<over>\d{1,3}))?\s*(?<unit>[a-z]+\.?|"|″|”|''|'|′|’)?$""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex NumberAndUnit();
 
     [GeneratedRegex(@"^\d+,\d{3}$")]

@@ -116,7 +116,7 @@ internal sealed class ListRowReader(int line)
             return ListField.Colour;
         }
 
-        if (ListWords.Resistor(text) is not null)
+        if (ResistorText.Read(text) is not null)
         {
             return ListField.Resistor;
         }
@@ -175,7 +175,7 @@ internal sealed class ListRowReader(int line)
 
     private void Resistor(string text)
     {
-        if (ListWords.Resistor(text) is { } choice)
+        if (ResistorText.Read(text) is { } choice)
         {
             Row = Row with { Resistor = choice };
         }

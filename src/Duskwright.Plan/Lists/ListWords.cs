@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
-using Duskwright.Plan.Quantities;
 
 namespace Duskwright.Plan.Lists;
 
@@ -37,31 +36,6 @@ internal static partial class ListWords
         return Colours.FirstOrDefault(c => c.Word == plain).Part ?? Catalogue.Parts.Lamps.FirstOrDefault(l => l.Id == plain)?.Id;
     }
 
-    /// <summary>A resistor: 270, 270 Ω, 270R, 1k, 1.2k, 4k7, none.</summary>
-    internal static ResistorChoice? Resistor(string text)
-    {
-        if (IsUnknown(text))
-        {
-            return ResistorChoice.Unknown;
-        }
-
-        if (text.ToLowerInvariant() is "none" or "no" or "without")
-        {
-            return ResistorChoice.None;
-        }
-
-        // IEC 60062: the letter may stand where the decimal point would, 4k7 for 4.7 kΩ.
-        var match = Ohms().Match(text.Trim());
-        var inner = match.Groups["behind"].Value;
-        if (!match.Success || !LengthText.TryNumber(inner.Length > 0 ? $"{match.Groups["number"].Value}.{inner}" : match.Groups["number"].Value, out var number))
-        {
-            return null;
-        }
-
-        var ohms = number * (match.Groups["letter"].Value is "k" or "K" ? 1000 : 1);
-        return ohms > 0 ? ResistorChoice.Of(Resistance.FromOhms(ohms)) : null;
-    }
-
     internal static BuildingState? State(string text) => text.ToLowerInvariant() switch
     {
         "idea" or "planned" => BuildingState.Idea,
@@ -73,7 +47,4 @@ internal static partial class ListWords
 
     [GeneratedRegex(@"^(?<count>\d{1,6})\s*[x×]?\s*(?<rest>[^\d.,].*)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex CountAndRest();
-
-    [GeneratedRegex(@"^(?<number>\d{1,7}([.,]\d{1,3})?)\s*((?<letter>[kKrR])(?<behind>\d{1,2})?)?\s*(ohms?|Ω|Ω)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
-    private static partial Regex Ohms();
 }

@@ -22,6 +22,10 @@ public partial class DrawnPicture
     [Parameter]
     public EventCallback<string> Picked { get; set; }
 
+    /// <summary>Tells whether what has a key may be moved by hand; the page's script does the moving.</summary>
+    [Parameter]
+    public Func<string, bool>? Movable { get; set; }
+
     private string ViewBox => $"{N(Drawing.Left)} {N(Drawing.Top)} {N(Drawing.Width)} {N(Drawing.Height)}";
 
     private static string N(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

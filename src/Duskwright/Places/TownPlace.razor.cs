@@ -1,6 +1,11 @@
 using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Quantities;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Results;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
 
 namespace Duskwright.Places;
 
@@ -8,6 +13,10 @@ namespace Duskwright.Places;
 public partial class TownPlace
 {
     private bool _all;
+    private ElementReference _board;
+    private IJSObjectReference? _script;
+    private DotNetObjectReference<TownPlace>? _self;
+    private bool _mounted;
 
     private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Open.Town.Routes.Count > 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
 
@@ -30,4 +39,55 @@ public partial class TownPlace
         house.Lamps.GroupBy(l => (l.Part.Id, l.Resistor.Value)).Select((g, i) => (g.First(), (i == 0, g.Count())));
 
     private IEnumerable<Finding> Notes(Subject subject) => Open.Study.Findings.Where(f => f.Subject == subject);
+
+    /// <summary>Called by the page's script when a house has been put down somewhere else, or moved by a key.</summary>
+    /// <param name="key">The building's key.</param>
+    /// <param name="right">How far to the right, mm.</param>
+    /// <param name="back">How far to the back, mm.</param>
+    /// <param name="turn">How far it is turned, degrees, counter-clockwise from above.</param>
+    [JSInvokable]
+    public Task Moved(string key, double right, double back, double turn) => InvokeAsync(() =>
+    {
+        if (Open.Town.Board is not { } board || Open.Town.Buildings.FirstOrDefault(b => b.Key == key) is not { Place: { } place } house)
+        {
+            return;
+        }
+
+        // Whole millimetres, and never off the board.
+        static Length On(Length at, double by, Length edge) => Length.FromMillimetres(Math.Clamp(Math.Round(at.Millimetres + by), 0, edge.Millimetres));
+        var there = place with { At = new Point { X = On(place.At.X, right, board.Width), Y = On(place.At.Y, back, board.Depth) }, Rotation = Angle.FromDegrees((place.Rotation.Degrees + turn) % 360) };
+        Open.Apply(new MoveBuilding(key, there, turn == 0 ? $"Move {house.Name}" : $"Turn {house.Name}"));
+    });
+
+    public async ValueTask DisposeAsync()
+    {
+        _self?.Dispose();
+        try
+        {
+            if (_script is not null)
+            {
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its script with it.
+        }
+
+        Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!_mounted && Open.Town.Board is not null)
+        {
+            _mounted = true;
+            _self = DotNetObjectReference.Create(this);
+            _script = await Js.InvokeAsync<IJSObjectReference>("import", "./board.js");
+            await _script.InvokeVoidAsync("mount", _board, _self);
+        }
+    }
+
+    private void Chosen(string? key) => Look(View with { At = key });
 }

@@ -1,0 +1,29 @@
+using Duskwright.Plan.Document;
+
+namespace Duskwright.Plan.Edits;
+
+/// <summary>A building put somewhere else, or taken off the board. A route that is not laid yet no longer leads to it and is dropped.</summary>
+/// <param name="Building">The building's key.</param>
+/// <param name="Place">Where it is to stand; none takes it off the board.</param>
+/// <param name="Words">The label.</param>
+public sealed record MoveBuilding(string Building, Placement? Place, string Words) : TownEdit
+{
+    /// <inheritdoc/>
+    public override string Label => Words;
+
+    /// <summary>Whether a building may be moved: one that is fixed, or whose pair is laid, stays where it is.</summary>
+    /// <param name="town">The town.</param>
+    /// <param name="building">The building's key.</param>
+    /// <returns>Whether it may.</returns>
+    public static bool May(Town town, string building) =>
+        town.Buildings.Any(b => b.Key == building && b.State != BuildingState.Fixed) && !town.Routes.Any(r => r.Building == building && r.Laid);
+
+    /// <inheritdoc/>
+    public override Town Apply(Town town) => !May(town, Building)
+        ? town
+        : town with
+        {
+            Buildings = town.Buildings.Select(b => b.Key == Building ? b with { Place = Place } : b).ToItemList(),
+            Routes = town.Routes.Where(r => r.Building != Building).ToItemList(),
+        };
+}

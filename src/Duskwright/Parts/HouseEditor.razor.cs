@@ -1,0 +1,174 @@
+using System.Globalization;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Lists;
+using Duskwright.Plan.Parts;
+using Duskwright.Plan.Quantities;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>What can be said of one building, field by field; each change is an edit of its own.</summary>
+public partial class HouseEditor
+{
+    private const int MostLeds = 200;
+    private string? _wrong;
+
+    [Parameter, EditorRequired]
+    public Building House { get; set; } = default!;
+
+    /// <summary>Hears the key of the building that is now meant; none where it is gone.</summary>
+    [Parameter]
+    public EventCallback<string?> Chose { get; set; }
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    private IEnumerable<LampPart> Lamps => Catalogue.Parts.Lamps.Concat(Open.Town.OwnParts.Lamps);
+
+    private static string Value(ChangeEventArgs e) => e.Value?.ToString() ?? "";
+
+    private static string? Chosen(ChangeEventArgs e) => Value(e) is { Length: > 0 } id ? id : null;
+
+    private static string Named(ChangeEventArgs e) => Value(e) is { Length: > 0 } id ? id : "as usual";
+
+    private static string Millimetres(Length? length) => length is { } l ? $"{l.Millimetres.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "";
+
+    private static string Said(ResistorChoice? resistor) => resistor switch
+    {
+        null => "",
+        { IsUnknown: true } => "don't know",
+        { IsNone: true } => "none",
+        _ => resistor.Value!.Value.Ohms.ToString("0.###", CultureInfo.InvariantCulture),
+    };
+
+    // A field that is read when it is left; what will not do stays as it is typed.
+    private RenderFragment Text(string label, string value, Action<string> read) => builder =>
+    {
+        builder.OpenElement(0, "label");
+        builder.AddContent(1, label);
+        builder.OpenElement(2, "input");
+        builder.AddAttribute(3, "value", value);
+        builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => read(Value(e).Trim())));
+        builder.CloseElement();
+        builder.CloseElement();
+    };
+
+    private void Say(Building changed, string words)
+    {
+        var problems = Open.Apply(new ChangeBuildings([changed], $"{House.Name}: {words}"));
+        _wrong = Told(problems);
+    }
+
+    private void Rename(string name)
+    {
+        if (name.Length == 0)
+        {
+            Wrong("Name", name, "at least one letter");
+            return;
+        }
+
+        // The key stays what the rest of the document calls it.
+        Say(House with { Id = House.Key, Name = name }, $"call it {name}");
+    }
+
+    private void SayLeds(string text)
+    {
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var leds) && leds <= MostLeds)
+        {
+            Say(House with { Leds = leds }, $"{leds} LEDs");
+        }
+        else
+        {
+            Wrong("LEDs", text, $"a whole number from 0 to {MostLeds}");
+        }
+    }
+
+    private void SayResistor(string text)
+    {
+        if (text.Length == 0)
+        {
+            Say(House with { Resistor = null }, "the usual resistor");
+        }
+        else if (ResistorText.Read(text) is { } resistor)
+        {
+            Say(House with { Resistor = resistor }, $"resistor {text}");
+        }
+        else
+        {
+            Wrong("Resistor", text, "ohms like 270 or 4k7, none, or don't know");
+        }
+    }
+
+    private void SayTurn(Placement place, string text)
+    {
+        if (double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var degrees) && Math.Abs(degrees) <= 360)
+        {
+            Move(place with { Rotation = Angle.FromDegrees(degrees) }, "turn");
+        }
+        else
+        {
+            Wrong("Turned", text, "degrees from -360 to 360");
+        }
+    }
+
+    private void Wrong(string field, string text, string allowed) =>
+        _wrong = $"{field}: {(text.Length == 0 ? "nothing was typed" : $"“{text}” will not do")}; {allowed} is allowed.";
+
+    private void Length(string text, string field, Func<Length?, Building> changed)
+    {
+        if (text.Length == 0)
+        {
+            Say(changed(null), $"{field} not said");
+        }
+        else if (LengthText.Read(text, "mm") is { Length: var length })
+        {
+            Say(changed(length), $"{field} {Millimetres(length)}");
+        }
+        else
+        {
+            Wrong(field, text, "a length like 470, 47 cm or 18 1/2 in");
+        }
+    }
+
+    private void Placed(string text, string field, Func<Length, Placement> changed)
+    {
+        if (LengthText.Read(text, "mm") is { Length: var length })
+        {
+            Move(changed(length), $"{field} {Millimetres(length)}");
+        }
+        else
+        {
+            Wrong(field, text, "a length like 470, 47 cm or 18 1/2 in");
+        }
+    }
+
+    private void Move(Placement? place, string words) => _wrong = Told(Open.Apply(new MoveBuilding(House.Key, place, $"{House.Name}: {words}")));
+
+    private void Put() => Move(FreePlace.For(Open.Town, House), "put on the board");
+
+    private async Task Copy()
+    {
+        var edit = AddBuilding.Named(Open.Town, House with { State = BuildingState.Idea, Code = null, FeedHole = null, PairLength = null, Note = null });
+        if (Open.Town.Board is not null)
+        {
+            edit = new AddBuilding(edit.Added with { Place = FreePlace.For(Open.Town, edit.Added) });
+        }
+
+        _wrong = Told(Open.Apply(edit));
+        await Chose.InvokeAsync(_wrong is null ? edit.Added.Key : House.Key);
+    }
+
+    private async Task Remove()
+    {
+        _wrong = Told(Open.Apply(new RemoveBuilding(House)));
+        if (_wrong is null)
+        {
+            await Chose.InvokeAsync(null);
+        }
+    }
+
+    private static string? Told(ItemList<Duskwright.Plan.Checks.Problem> problems) => problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+}

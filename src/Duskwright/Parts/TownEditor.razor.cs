@@ -1,0 +1,68 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Lists;
+using Duskwright.Plan.Shapes;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>Houses added to the town, and the size of its board.</summary>
+public partial class TownEditor
+{
+    private const int MostNamed = 12;
+    private string _shape = StartingShape.All[0].Name;
+    private string _name = "";
+    private string _width = "";
+    private string _depth = "";
+    private string? _wrong;
+
+    /// <summary>Hears the key of a building that has been added or put on the board.</summary>
+    [Parameter]
+    public EventCallback<string?> Chose { get; set; }
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    private List<Building> Unplaced => [.. Open.Town.Buildings.Where(b => b.Place is null)];
+
+    private async Task Add()
+    {
+        var shape = StartingShape.All.First(s => s.Name == _shape).Building;
+        var edit = AddBuilding.Named(Open.Town, shape with { Name = _name.Trim() is { Length: > 0 } name ? name : shape.Name });
+        edit = new AddBuilding(edit.Added with { Place = Open.Town.Board is null ? null : FreePlace.For(Open.Town, edit.Added) });
+        if (Done(Open.Apply(edit)))
+        {
+            _name = "";
+            await Chose.InvokeAsync(edit.Added.Key);
+        }
+    }
+
+    private void Size()
+    {
+        if (LengthText.Read(_width, "mm") is { Length: var width } && LengthText.Read(_depth, "mm") is { Length: var depth } && width.Millimetres > 0 && depth.Millimetres > 0)
+        {
+            _ = Done(Open.Apply(new SizeBoard(width, depth)));
+        }
+        else
+        {
+            _wrong = "The board needs a width and a depth, lengths like 1200, 80 cm or 31 1/2 in.";
+        }
+    }
+
+    private async Task Put(Building building)
+    {
+        if (Done(Open.Apply(new MoveBuilding(building.Key, FreePlace.For(Open.Town, building), $"{building.Name}: put on the board"))))
+        {
+            await Chose.InvokeAsync(building.Key);
+        }
+    }
+
+    private bool Done(ItemList<Problem> problems)
+    {
+        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+        return problems.Count == 0;
+    }
+}

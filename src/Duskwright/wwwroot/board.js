@@ -1,0 +1,55 @@
+// Moves a house over the board while the hand moves it, and tells the program where it was put down, or how far the keys moved it.
+// The framework draws what is inside a house anew after each edit; here only the house's own group is shifted meanwhile.
+export function mount(place, listener) {
+  const least = 4;
+  let held = null;
+
+  const millimetres = svg => { const m = svg.getScreenCTM(); return 1 / m.a; };
+
+  const down = e => {
+    const house = e.target.closest?.('.pick[data-movable]');
+    if (!house || e.button !== 0) return;
+    const svg = house.ownerSVGElement;
+    held = { house, svg, x: e.clientX, y: e.clientY, scale: millimetres(svg), moved: false, pointer: e.pointerId };
+  };
+
+  const move = e => {
+    if (!held || e.pointerId !== held.pointer) return;
+    const [dx, dy] = [(e.clientX - held.x) * held.scale, (e.clientY - held.y) * held.scale];
+    if (!held.moved && Math.hypot(e.clientX - held.x, e.clientY - held.y) < least) return;
+    if (!held.moved) { held.moved = true; held.svg.setPointerCapture(held.pointer); held.house.classList.add('held'); }
+    held.house.setAttribute('transform', `translate(${dx} ${dy})`);
+    e.preventDefault();
+  };
+
+  const let_go = house => { house.removeAttribute('transform'); house.classList.remove('held'); };
+
+  const up = async e => {
+    if (!held || e.pointerId !== held.pointer) return;
+    const was = held;
+    held = null;
+    if (!was.moved) return;
+    // The click that ends a drag chooses nothing.
+    was.svg.addEventListener('click', c => c.stopPropagation(), { capture: true, once: true });
+    setTimeout(() => was.svg.dispatchEvent(new Event('click')), 0);
+    try { await listener.invokeMethodAsync('Moved', was.house.dataset.key, (e.clientX - was.x) * was.scale, -(e.clientY - was.y) * was.scale, 0); } finally { let_go(was.house); }
+  };
+
+  const cancel = () => { if (held) { let_go(held.house); held = null; } };
+
+  const key = e => {
+    if (e.key === 'Escape') { cancel(); return; }
+    const house = e.target.closest?.('.pick[data-movable]');
+    const step = e.shiftKey ? 1 : 5;
+    const by = { ArrowLeft: [-step, 0, 0], ArrowRight: [step, 0, 0], ArrowUp: [0, step, 0], ArrowDown: [0, -step, 0], ',': [0, 0, 5], '.': [0, 0, -5] }[e.key];
+    if (!house || !by) return;
+    e.preventDefault();
+    listener.invokeMethodAsync('Moved', house.dataset.key, ...by);
+  };
+
+  place.addEventListener('pointerdown', down);
+  place.addEventListener('pointermove', move);
+  place.addEventListener('pointerup', up);
+  place.addEventListener('pointercancel', cancel);
+  place.addEventListener('keydown', key);
+}

@@ -1,0 +1,94 @@
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Lists;
+using Duskwright.Plan.Quantities;
+using Duskwright.Plan.Shapes;
+
+namespace Duskwright.Plan.Tests.Edits;
+
+public sealed class BuildingEditTests
+{
+    private static readonly Town Town = new()
+    {
+        Name = "Fenhithe",
+        Board = new Board { Width = Length.FromMillimetres(600), Depth = Length.FromMillimetres(400), Bank = new Bank { At = Point.At(500, 20) } },
+        Buildings =
+        [
+            new Building { Name = "Eel house", Leds = 2, Place = new Placement { At = Point.At(100, 100) } },
+            new Building { Name = "Reed barn", Leds = 1, State = BuildingState.Fixed, Place = new Placement { At = Point.At(300, 100) } },
+        ],
+        Routes = [Route("eel-house", false), Route("reed-barn", true)],
+        Log = [new LogEntry { Date = new DateOnly(2026, 11, 20), Kind = LogKind.Reading, Building = "eel-house", Lit = 2, Note = "both lit" }],
+    };
+
+    [Fact]
+    public void A_house_that_moves_loses_the_route_that_led_to_it()
+    {
+        var moved = new MoveBuilding("eel-house", new Placement { At = Point.At(200, 300) }, "Move").Apply(Town);
+        Assert.Equal(Point.At(200, 300), moved.Buildings[0].Place!.At);
+        Assert.Equal(["reed-barn"], moved.Routes.Select(r => r.Building));
+        Assert.Empty(TownChecks.Of(moved));
+    }
+
+    [Fact]
+    public void What_is_fixed_or_laid_stays()
+    {
+        Assert.Same(Town, new MoveBuilding("reed-barn", null, "Move").Apply(Town));
+        var laid = Town with { Routes = [Route("eel-house", true)] };
+        Assert.Same(laid, new MoveBuilding("eel-house", null, "Move").Apply(laid));
+    }
+
+    [Fact]
+    public void A_house_that_is_removed_leaves_no_route_behind_and_keeps_its_log()
+    {
+        var without = new RemoveBuilding(Town.Buildings[0]).Apply(Town);
+        Assert.Empty(TownChecks.Of(without));
+        Assert.Equal(["reed-barn"], without.Routes.Select(r => r.Building));
+        Assert.Equal("Eel house: both lit", Assert.Single(without.Log).Note);
+    }
+
+    [Fact]
+    public void A_second_house_of_a_name_is_counted()
+    {
+        var first = AddBuilding.Named(Town, Town.Buildings[0]);
+        Assert.Equal("Eel house 2", first.Added.Name);
+        Assert.Equal("Eel house 3", AddBuilding.Named(first.Apply(Town), Town.Buildings[0]).Added.Name);
+    }
+
+    [Fact]
+    public void A_new_board_has_a_bank_on_it_and_one_that_is_there_keeps_its_own()
+    {
+        var bare = new SizeBoard(Length.FromMillimetres(900), Length.FromMillimetres(500)).Apply(Town with { Board = null, Routes = [], Buildings = [] });
+        Assert.InRange(bare.Board!.Bank!.At.X.Millimetres, 0, 900);
+        Assert.Equal(Point.At(500, 20), new SizeBoard(Length.FromMillimetres(900), Length.FromMillimetres(500)).Apply(Town).Board!.Bank!.At);
+    }
+
+    [Fact]
+    public void Every_starting_shape_makes_a_sound_town()
+    {
+        Assert.Equal(StartingShape.All.Count, StartingShape.All.Select(s => s.Name).Distinct().Count());
+        Assert.All(StartingShape.All, shape =>
+        {
+            var town = new AddBuilding(shape.Building with { Place = shape.Building.Place! with { At = Point.At(300, 200) } }).Apply(Town);
+            Assert.Empty(TownChecks.Of(town));
+            Assert.NotEmpty(shape.Building.DescribedLamps());
+        });
+    }
+
+    // 25.4 mm to the inch by definition.
+    [Theory]
+    [InlineData("2 1/2 in", 63.5)]
+    [InlineData("1/2 in", 12.7)]
+    [InlineData("3/4\"", 19.05)]
+    [InlineData("12,5", 12.5)]
+    public void Lengths_may_be_fractions_of_an_inch(string text, double millimetres) => Assert.Equal(millimetres, LengthText.Read(text, "mm")!.Value.Length.Millimetres, 1e-9);
+
+    [Theory]
+    [InlineData("1/0 in")]
+    [InlineData("1/ in")]
+    [InlineData("1 2 in")]
+    public void What_is_no_fraction_is_no_length(string text) => Assert.Null(LengthText.Read(text, "mm"));
+
+    private static Route Route(string building, bool laid) => new() { Building = building, Points = [Point.At(100, 100), Point.At(500, 20)], Length = Length.FromMillimetres(700), Laid = laid };
+}
