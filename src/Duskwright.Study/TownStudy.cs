@@ -60,6 +60,15 @@ public sealed class TownStudy
     /// <summary>Where the light of each lit room would show that should not, by building in the order of the document.</summary>
     public ItemList<RoomLeaks> Leaks => _leaks.Value;
 
+    /// <summary>How to photograph the town; none where no pane is described.</summary>
+    public CameraResult? Camera => CameraResult.Of(this);
+
+    /// <summary>How much of the view flickers, from each place people look from; none where nothing flickers behind a described pane.</summary>
+    public ItemList<FlickerResult> Flicker => FlickerResult.Of(_resolved.Value, _circuits.Value, Buildings);
+
+    /// <summary>How long each kind of lamp lives when the town is lit as its show says.</summary>
+    public ItemList<LampLife> LampLives => LampLife.Of(this);
+
     /// <summary>What the panes of a building would be with its rooms painted black throughout, and with white inside; computed when it is asked for.</summary>
     /// <param name="building">Its key.</param>
     /// <returns>One for each of its panes, in their order; none where it has none.</returns>

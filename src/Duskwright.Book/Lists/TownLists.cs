@@ -19,10 +19,11 @@ public static class TownLists
         Switches(study),
         .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
         Loads(study),
-        .. study.Panes.Count > 0 ? [Windows(study), Leaks(study)] : Array.Empty<TownList>(),
+        .. study.Panes.Count > 0 ? [Windows(study), Leaks(study), Exposure(study)] : Array.Empty<TownList>(),
         Spread(study),
         Fuses(study),
         Tests(study),
+        .. study.LampLives.Count > 0 ? [Lives(study)] : Array.Empty<TownList>(),
         Parts(study),
         Faults(study),
     ];
@@ -78,6 +79,25 @@ public static class TownLists
             w.First.Pane.ColourKelvin is { } kelvin ? ListCell.Of(10 * Math.Round(kelvin / 10)) : ListCell.Of(""),
             ListCell.Of(w.First.Black), ListCell.Of(w.First.White), ListCell.Of(w.First.Left),
             ListCell.Of(string.Join("; ", w.Second.From)), ListCell.Of(Shows(w.Second)),
+        ]));
+
+    private static TownList Exposure(TownStudy study) => new(
+        "exposure",
+        "Exposure list",
+        ["ISO", "f-number", "For the windows", "For the facades", "For both in one picture", "Bands under a hall light on 50 Hz, at most", "Bands under one on 60 Hz, at most"],
+        Rows(study.Camera?.Shots ?? [], s =>
+        [
+            ListCell.Of(s.Iso), ListCell.Of(s.FNumber), ListCell.Of(s.Windows), ListCell.Of(s.Facade), ListCell.Of(s.Pair),
+            ListCell.Of(FigureText.Of(s.Bands50, "share")), ListCell.Of(FigureText.Of(s.Bands60, "share")),
+        ]));
+
+    private static TownList Lives(TownStudy study) => new(
+        "life",
+        "Lamp life list",
+        ["Lamp", "How many", "Hours", "Between", "Years at the show's hours", "Years between", "Light left after ten years", "Left between"],
+        Rows(study.LampLives, l =>
+        [
+            ListCell.Of(l.Lamp), ListCell.Of(l.Lamps), ListCell.Of(l.Hours), ListCell.Band(l.Hours), ListCell.Of(l.Years), ListCell.Band(l.Years), ListCell.Of(l.LeftAfterTenYears), ListCell.Band(l.LeftAfterTenYears),
         ]));
 
     private static TownList Leaks(TownStudy study) => new(

@@ -33,8 +33,22 @@ public static class FigureText
     /// <returns>The text.</returns>
     public static string Of(double value, string unit)
     {
+        if (unit == "s" && value is > 0 and < LongestFraction)
+        {
+            return Joined($"1/{Digits(Rounded(1 / value))}", unit);
+        }
+
         var (factor, prefixed) = Prefix(Math.Abs(value), unit);
         return Joined(Digits(value * factor), prefixed);
+    }
+
+    // Shutter times are written as cameras do, 1/60, up to this many seconds and to two digits.
+    private const double LongestFraction = 0.3;
+
+    private static double Rounded(double value)
+    {
+        var size = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(value)) - 1));
+        return size * Math.Round(value / size);
     }
 
     // Lightness is written symbol first, as CIE does.
@@ -51,6 +65,7 @@ public static class FigureText
         "m" when magnitude < 0.9995 => (1e3, "mm"),
         "W" when magnitude < 0.9995 => (1e3, "mW"),
         "V" when magnitude is > 0 and < 0.1 => (1e3, "mV"),
+        "sr" => (1e3, "msr"),
         "Ω" when magnitude >= 1e3 => (1e-3, "kΩ"),
         "share" => (100, "%"),
         "money" => (1, ""),

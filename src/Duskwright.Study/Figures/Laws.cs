@@ -1,5 +1,6 @@
 using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Wires;
+using Duskwright.Light.Camera;
 using Duskwright.Light.Leaks;
 using Duskwright.Light.Perception;
 
@@ -30,6 +31,23 @@ internal static class Laws
     internal static Law Sum { get; } = new("the sum of its parts", "Kirchhoff's current law", x => x.Sum());
 
     internal static Law Product { get; } = new("one times the other", "arithmetic", x => x[0] * x[1]);
+
+    internal static Law Facade { get; } = new("facade = 0.20 × light in the room ÷ π", "a matt wall of dark timber or brick throws back 0.20 (a lamp maker's table)", x => LeakSight.OutsideReflectance * x[0] / Math.PI);
+
+    internal static Law Stops { get; } = new("stops = log₂ of one over the other", "definition of the stop", x => Exposure.Stops(x[0], x[1]));
+
+    /// <summary>Inputs: luminance to show as a middle tone, ISO, f-number, stops it is set above that tone.</summary>
+    internal static Law Shutter { get; } = new(
+        "time = 12.5 × f-number² ÷ (luminance × ISO) × 2^stops", "ISO 2720, reflected light, K = 12.5", x => Exposure.Seconds(x[0], x[1], x[2]) * Math.Pow(2, x[3]));
+
+    /// <summary>Inputs: luminance of the windows, stops a picture holds.</summary>
+    internal static Law RoomLightForPair { get; } = new(
+        "room light = π × windows ÷ (0.20 × 2^stops)", "facade = 0.20 × light in the room ÷ π, brought within the stops a picture holds", x => Math.PI * x[0] / (LeakSight.OutsideReflectance * Math.Pow(2, x[1])));
+
+    internal static Law Modulation { get; } = new("modulation = (lit − dark) ÷ (lit + dark)", "definition (Michelson)", x => (x[0] - x[1]) / (x[0] + x[1]));
+
+    /// <summary>Inputs: hours, hours a day.</summary>
+    internal static Law Years { get; } = new("years = hours ÷ (hours a day × 365)", "arithmetic", x => x[0] / (x[1] * 365));
 
     /// <summary>Inputs: share passed unpainted, lux inside, lux of the room.</summary>
     internal static Law CoatsUntilUnseen { get; } = new(

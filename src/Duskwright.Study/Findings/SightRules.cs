@@ -12,7 +12,24 @@ internal static class SightRules
     internal static IEnumerable<Finding> Of(TownStudy study)
     {
         var sights = study.Sights.ToLookup(s => s.Building, StringComparer.Ordinal);
-        return study.Buildings.SelectMany(b => Dot(b, [.. sights[b.Building.Key]]).Concat(Inside(b, [.. sights[b.Building.Key]])));
+        return study.Buildings.SelectMany(b => Dot(b, [.. sights[b.Building.Key]]).Concat(Inside(b, [.. sights[b.Building.Key]]))).Concat(Flashes(study));
+    }
+
+    // Rate and lit area decide; within the limits the caution of the town's work is enough.
+    private static IEnumerable<Finding> Flashes(TownStudy study)
+    {
+        if (study.Flicker.Where(f => !f.WithinFlashLimit).MaxBy(f => f.Area.Value) is { } worst)
+        {
+            yield return new Finding
+            {
+                Rule = "flicker-area",
+                Severity = Severity.Spoils,
+                Subject = Subject.Town,
+                Words = $"From “{worst.From}” {worst.Panes} windows flicker {{0}} times a second over {{1}} of the view, more than the 6 msr that may flash faster than 3 a second: it can set off seizures in people who are sensitive to it.",
+                Figures = [worst.Rate, worst.Area],
+                Remedy = "Let fewer windows flicker in one view, or keep people farther off, and say at the entrance that lights flicker.",
+            };
+        }
     }
 
     private static IEnumerable<Finding> Dot(BuildingResult building, List<PaneSight> sights)
