@@ -5,7 +5,7 @@ namespace Duskwright.Faults.Finding;
 /// <summary>How well a fault agrees with what was seen, and how common it is to begin with.</summary>
 /// <remarks>
 /// The order open joint, short, reversed, dead LED is common practice, no source; that each is half as common as the one before it is
-/// assumed. A flat cell is taken to be as common as an open joint, assumed. So are the eye's mistakes below.
+/// assumed. A flat cell is taken to be as common as an open joint, a nicked wire as a dead LED, assumed. So are the eye's mistakes below.
 /// </remarks>
 internal static class Likelihood
 {
@@ -22,7 +22,7 @@ internal static class Likelihood
         FaultKind.PairOpen or FaultKind.LampJointOpen or FaultKind.CellFlat => 8,
         FaultKind.PairShorted or FaultKind.LampShorted => 4,
         FaultKind.PairReversed or FaultKind.LampReversed => 2,
-        FaultKind.LampDead => 1,
+        FaultKind.LampDead or FaultKind.PairNicked => 1,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind of fault is not known."),
     };
 

@@ -12,6 +12,9 @@ public enum FaultKind
     /// <summary>A pair is joined the wrong way round.</summary>
     PairReversed,
 
+    /// <summary>A wire of a pair hangs by a strand, or a joint of it has gone bad, so that it lets too little through.</summary>
+    PairNicked,
+
     /// <summary>A joint in one lamp's own branch is open.</summary>
     LampJointOpen,
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Duskwright.Circuits.Faulting;
 
 namespace Duskwright.Faults.Signatures;
 
@@ -7,17 +8,13 @@ namespace Duskwright.Faults.Signatures;
 /// <param name="PackAmps">Current that each tagged pack delivers, A.</param>
 public sealed record Signature(ImmutableArray<double> LightShares, ImmutableArray<double> PackAmps)
 {
-    // Half the light is where fading is called dim (CIE L* 76); a hundredth is lost to the eye beside lit windows, assumed.
-    private const double DimShare = 0.5;
-    private const double DarkShare = 0.01;
-
     /// <summary>How a lamp looks.</summary>
     /// <param name="lamp">Its place among the tagged lamps.</param>
     /// <returns>Lit, dim or dark.</returns>
     public LampLook Look(int lamp) => LightShares[lamp] switch
     {
-        < DarkShare => LampLook.Dark,
-        < DimShare => LampLook.Dim,
+        < BankView.DarkShare => LampLook.Dark,
+        < BankView.DimShare => LampLook.Dim,
         _ => LampLook.Lit,
     };
 }

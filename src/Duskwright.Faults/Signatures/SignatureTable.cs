@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
 using Duskwright.Faults.Tagging;
@@ -11,32 +12,29 @@ namespace Duskwright.Faults.Signatures;
 /// <param name="Rows">Each fault with what it shows.</param>
 public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, ImmutableArray<FaultSignature> Rows)
 {
-    /// <summary>Simulates every fault, one at a time.</summary>
+    /// <summary>Simulates every fault, each alone.</summary>
     /// <param name="tagged">The network.</param>
     /// <returns>The table.</returns>
     /// <exception cref="InvalidOperationException">A network has no solution; the message names the element.</exception>
     public static SignatureTable Of(TaggedNetwork tagged)
     {
-        var (light, amps) = Solved(tagged, tagged.Network);
-        Signature Seen((ImmutableArray<double> Light, ImmutableArray<double> Amps) faulty) => new(
-            [.. faulty.Light.Zip(light, (now, should) => should > 0 ? now / should : 1)], faulty.Amps);
-        return new SignatureTable(
-            tagged,
-            Seen((light, amps)),
-            [.. FaultyNetwork.Faults(tagged).Select(f => new FaultSignature(f, Seen(Solved(tagged, FaultyNetwork.With(tagged, f)))))]);
-    }
-
-    private static (ImmutableArray<double> Light, ImmutableArray<double> Amps) Solved(TaggedNetwork tagged, Network network)
-    {
-        var solution = OperatingPoint.Solve(network);
-        if (solution.Status != SolveStatus.Solved)
+        var sound = OperatingPoint.Solve(tagged.Network);
+        if (sound.Status != SolveStatus.Solved)
         {
-            throw new InvalidOperationException($"The circuit has no solution at {solution.FailedAt} ({solution.Status}).");
+            throw new InvalidOperationException($"The circuit has no solution at {sound.FailedAt} ({sound.Status}).");
         }
 
-        double Light(LampTag tag) => network.Elements[tag.Element] is LampElement lamp
-            ? lamp.Law.At(solution.NodeVolts[lamp.Anode] - solution.NodeVolts[lamp.Cathode], lamp.ResistorOhms).Light
-            : 0;
-        return ([.. tagged.Lamps.Select(Light)], [.. tagged.Packs.Select(p => solution.ElementAmps[p.Source])]);
+        var elements = tagged.Network.Elements;
+        int[] Places<T>() => [.. Enumerable.Range(0, elements.Length).Where(i => elements[i] is T)];
+        var (lampPlaces, sourcePlaces) = (Places<LampElement>(), Places<SourceElement>());
+        int[] lamps = [.. tagged.Lamps.Select(l => Array.BinarySearch(lampPlaces, l.Element))];
+        int[] packs = [.. tagged.Packs.Select(p => Array.BinarySearch(sourcePlaces, p.Source))];
+        Signature Seen(FaultEffect effect) => effect.Status == SolveStatus.Solved
+            ? new([.. lamps.Select(l => effect.LightShares[l])], [.. packs.Select(p => effect.PackAmps[p])])
+            : throw new InvalidOperationException($"The circuit has no solution at {effect.FailedAt} ({effect.Status}).");
+
+        var faults = FaultyNetwork.Faults(tagged);
+        var (soundEffect, faulty) = FaultSweep.Of(tagged.Network, [.. faults.Select(f => FaultyNetwork.InCircuit(tagged, sound, f))]);
+        return new SignatureTable(tagged, Seen(soundEffect), [.. faults.Zip(faulty, (fault, effect) => new FaultSignature(fault, Seen(effect)))]);
     }
 }

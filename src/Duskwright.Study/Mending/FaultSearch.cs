@@ -80,7 +80,7 @@ internal sealed class FaultSearch
     private bool IsOfPack(Fault fault) => fault.Kind switch
     {
         FaultKind.CellFlat => fault.Index == _packIndex,
-        FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed => _faults.Circuit.Lamps[_faults.Table.Tagged.Pairs[fault.Index].Lamps[0]].Pack == _packIndex,
+        FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.PairNicked => _faults.Circuit.Lamps[_faults.Table.Tagged.Pairs[fault.Index].Lamps[0]].Pack == _packIndex,
         _ => _faults.Circuit.Lamps[fault.Index].Pack == _packIndex,
     };
 
@@ -98,7 +98,7 @@ internal sealed class FaultSearch
         Explains = faults[0].Explains,
         Dark = Names(faults[0].Signature, LampLook.Dark),
         Dim = Names(faults[0].Signature, LampLook.Dim),
-        IsWide = faults.Any(f => f.Fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.CellFlat),
+        IsWide = faults.Any(f => f.Fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.PairNicked or FaultKind.CellFlat),
         Current = Figure.Given("current of the pack with this fault", faults[0].Signature.PackAmps[_packIndex], "A", "the circuit solved with this fault in it", Certainty.Computed),
     };
 
@@ -114,7 +114,7 @@ internal sealed class FaultSearch
 
     private (string Lamp, string House, bool Gone) Place(Fault fault)
     {
-        var (lamp, building) = fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed
+        var (lamp, building) = fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.PairNicked
             ? ("", fault.Place)
             : fault.Kind == FaultKind.CellFlat ? ("", "") : (_faults.Circuit.Lamps[fault.Index].Input.Name, _faults.Circuit.Lamps[fault.Index].Building);
         return building.Length == 0 ? (lamp, "", false) : (lamp, Name(building), _buildings[building].Building.State == BuildingState.Fixed);
@@ -128,6 +128,7 @@ internal sealed class FaultSearch
             FaultKind.PairOpen => $"a joint of the pair of {house} is open, at the bank or in the house",
             FaultKind.PairShorted => $"the two wires of the pair of {house} touch",
             FaultKind.PairReversed => $"the pair of {house} is joined the wrong way round",
+            FaultKind.PairNicked => $"a wire or joint of the pair of {house} has gone bad and lets too little through",
             FaultKind.LampJointOpen => $"a joint of lamp {lamp} in {house} is open",
             FaultKind.LampShorted => $"the leads of lamp {lamp} in {house} touch",
             FaultKind.LampReversed => $"lamp {lamp} in {house} is the wrong way round",
@@ -145,6 +146,7 @@ internal sealed class FaultSearch
             FaultKind.PairOpen => $"Undo its ends at the bank, touch them to a fresh test pack, plus to plus. Lit: the joint at the bank was bad. Dark: the break is {(gone ? $"inside {house}, which cannot be reached any more; leave its ends off the bank" : $"in the pair or inside {house}; lift the roof and touch the test pack to each joint in turn")}.",
             FaultKind.PairShorted => $"Take its ends off the bank at once: a short heats the wire in the card. {(gone ? $"{house} cannot be reached any more; leave it off." : "Then look for bare ends and solder that touch.")}",
             FaultKind.PairReversed => "Swap its two ends at the bank.",
+            FaultKind.PairNicked => $"Undo its ends at the bank, cut back to bright wire and join them anew. Still dim: the bad place is {(gone ? $"inside {house}, which cannot be reached any more" : $"in the pair or inside {house}; lift the roof, bend each joint gently and watch the lamps")}.",
             FaultKind.LampJointOpen or FaultKind.LampDead => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it." : $"Touch the test pack, with a resistor, to the lamp itself: lit means a joint, dark means the LED.",
             FaultKind.LampShorted => gone ? $"{house} cannot be reached any more. Its resistor takes the whole pack voltage: if it grows warm, take the pair off the bank." : $"Part the leads of {lamp} and sleeve them.",
             FaultKind.LampReversed => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it." : $"Unsolder {lamp} and turn it: the long leg is plus.",

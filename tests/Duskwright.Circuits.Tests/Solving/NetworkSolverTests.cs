@@ -20,6 +20,35 @@ public sealed class NetworkSolverTests
     }
 
     [Fact]
+    public void A_house_whose_pair_was_never_joined_is_named_and_has_no_currents()
+    {
+        var network = new CircuitSketch()
+            .Pack("pack", "plus", "0", 4.5, 0.6)
+            .Wire("there", "plus", "far", 0.5)
+            .Lamp("inn", "far", "0", UsualLamps.White, 820)
+            .Wire("tail of the mill", "mill plus", "mill joint", 0.1)
+            .Lamp("mill", "mill joint", "mill minus", UsualLamps.White, 820)
+            .Network;
+        var solution = OperatingPoint.Solve(network);
+        Assert.Equal(SolveStatus.Floating, solution.Status);
+        Assert.Equal("tail of the mill", solution.FailedAt);
+        Assert.All(solution.ElementAmps, amps => Assert.True(double.IsNaN(amps)));
+    }
+
+    // A pack that hangs on the town by one lead only floats with nothing: its voltage is that of the lead, and it gives no current.
+    [Fact]
+    public void A_second_pack_joined_by_one_lead_gives_nothing()
+    {
+        var solved = new CircuitSketch()
+            .Pack("pack", "plus", "0", 4.5, 0.6)
+            .Lamp("inn", "plus", "0", UsualLamps.White, 820)
+            .Pack("spare", "spare plus", "plus", 3, 0.5)
+            .Solve();
+        Assert.Equal(0, solved.Amps("spare"), 1e-12);
+        Assert.Equal(3, solved.Volts("spare plus", "plus"), 1e-12);
+    }
+
+    [Fact]
     public void A_node_without_any_part_is_named_by_its_number()
     {
         var solution = OperatingPoint.Solve(new Network(3, [new ResistorElement("wire", 0, 1, 1)]));

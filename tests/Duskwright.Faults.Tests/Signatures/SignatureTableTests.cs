@@ -52,11 +52,20 @@ public sealed class SignatureTableTests
         Assert.All(Enumerable.Range(0, 8), lamp => Assert.InRange(flat.LightShares[lamp], 0.4, 0.8));
     }
 
+    // A bad joint that lets too little through is told from a broken one by lamps that are dim and not dark (common practice, no source).
+    [Fact]
+    public void A_nicked_wire_dims_its_own_house_and_no_other()
+    {
+        var nicked = Of(FaultKind.PairNicked, "pair of B");
+        Assert.Equal("B1 B2 B3", string.Join(' ', Table.Tagged.Lamps.Where((_, i) => nicked.Look(i) == LampLook.Dim).Select(l => l.Name)));
+        Assert.All(Enumerable.Range(0, 5), lamp => Assert.Equal(LampLook.Lit, nicked.Look(lamp)));
+    }
+
     [Fact]
     public void Without_a_fault_every_lamp_gives_its_light() => Assert.All(Table.Healthy.LightShares, share => Assert.Equal(1, share));
 
     [Fact]
-    public void Every_lamp_has_four_faults_every_pair_three_and_every_pack_of_cells_one() => Assert.Equal((8 * 4) + (2 * 3) + 1, Table.Rows.Length);
+    public void Every_lamp_and_every_pair_has_four_faults_and_every_pack_of_cells_one() => Assert.Equal((8 * 4) + (2 * 4) + 1, Table.Rows.Length);
 
     [Theory]
     [InlineData(0.5, LampLook.Lit)]
