@@ -67,8 +67,12 @@ internal sealed class LaneLeds
             ref var lane = ref _lanes[i];
             var volts = portVolts[ports[i]];
             var z = lane.A + (lane.B * volts);
-            lane.W = WrightOmega.Followed(lane.W, lane.Z, z);
-            lane.Z = z;
+            // Most lamps stand at the start of a solve where they stood when all were sound.
+            if (!Vector.EqualsAll(z, lane.Z))
+            {
+                (lane.W, lane.Z) = (WrightOmega.Followed(lane.W, lane.Z, z), z);
+            }
+
             lane.Volts = volts;
             lane.Siemens = (lane.B * lane.C * lane.W / (Vector<double>.One + lane.W)) + lane.L;
             lane.Amps = (lane.C * lane.W) + (lane.L * volts);
