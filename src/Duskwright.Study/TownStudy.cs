@@ -25,6 +25,7 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<Finding>> _findings;
     private readonly Lazy<ItemList<PaneSight>> _sights;
     private readonly Lazy<ItemList<RoomLeaks>> _leaks;
+    private readonly Lazy<ItemList<PaneEvenness>> _evenness;
     private readonly Lazy<ItemList<SwitchRow>> _switches;
     private readonly Lazy<ItemList<PartsRow>> _parts;
     private readonly Lazy<ItemList<SceneResult>> _scenes;
@@ -40,6 +41,7 @@ public sealed class TownStudy
         _findings = new(() => FindingRules.Of(this, _memo));
         _sights = new(() => PaneSights.Of(_resolved.Value, _circuits.Value, Buildings));
         _leaks = new(() => RoomLeaks.Of(_resolved.Value, _circuits.Value, _memo));
+        _evenness = new(() => PaneEvenness.Of(this));
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
         _parts = new(() => PartsRows.Of(_resolved.Value));
         _scenes = new(() => SceneResults.Of(_resolved.Value, _memo));
@@ -59,6 +61,12 @@ public sealed class TownStudy
 
     /// <summary>Where the light of each lit room would show that should not, by building in the order of the document.</summary>
     public ItemList<RoomLeaks> Leaks => _leaks.Value;
+
+    /// <summary>How each pane compares with the brightest glazed alike, when the show begins and when it ends.</summary>
+    public ItemList<PaneEvenness> Evenness => _evenness.Value;
+
+    /// <summary>Where one more lamp or another resistor buys the most at the end of the show, the best first.</summary>
+    public ItemList<LightGain> LightGains => LightGain.Of(this);
 
     /// <summary>How to photograph the town; none where no pane is described.</summary>
     public CameraResult? Camera => CameraResult.Of(this);
