@@ -71,13 +71,13 @@ public static class TownLists
     private static TownList Windows(TownStudy study) => new(
         "window",
         "Window list",
-        ["House", "Room", "Window", "Brightness", "Reads as lit up to", "Brightest part over mean", "Colour, K", "If black inside", "If white inside", "Black leaves", "Seen from", "Shows"],
+        ["House", "Room", "Window", "Brightness", "Reads as lit up to", "Brightest part over mean", "Colour, K", "Purer than a screen shows", "If black inside", "If white inside", "Black leaves", "Seen from", "Shows"],
         Rows(study.Buildings.SelectMany(b => study.Finishes(b.Building.Key)).Zip(study.Sights), w =>
         [
             ListCell.Of(House(study, w.First.Pane.Building).Building.Name), ListCell.Of(Room(study, w.First.Pane.Building, w.First.Pane.Storey, w.First.Pane.Room)), ListCell.Of(w.First.Pane.Window + 1),
             ListCell.Of(w.First.Pane.Luminance), ListCell.Of(w.First.Pane.ReadsAsLitTo), ListCell.Of(w.First.Pane.HotSpotRatio),
             w.First.Pane.ColourKelvin is { } kelvin ? ListCell.Of(10 * Math.Round(kelvin / 10)) : ListCell.Of(""),
-            ListCell.Of(w.First.Black), ListCell.Of(w.First.White), ListCell.Of(w.First.Left),
+            ListCell.Of(w.First.Pane.ColourOutsideScreen ? "yes, mixed with white" : ""), ListCell.Of(w.First.Black), ListCell.Of(w.First.White), ListCell.Of(w.First.Left),
             ListCell.Of(string.Join("; ", w.Second.From)), ListCell.Of(Shows(w.Second)),
         ]));
 
