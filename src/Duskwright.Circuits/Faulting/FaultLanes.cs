@@ -15,7 +15,7 @@ internal sealed class FaultLanes(Network network, LaneSolver solver, IReadOnlyDi
     internal LaneSolver Solver => solver;
 
     /// <summary>Solves the circuit with each of some faults, as many as there are lanes at most.</summary>
-    internal void Solve(ReadOnlySpan<CircuitFault> faults)
+    internal void Solve(CircuitFault[] faults)
     {
         _changed.Clear();
         foreach (var (element, lane) in _put)
@@ -33,13 +33,12 @@ internal sealed class FaultLanes(Network network, LaneSolver solver, IReadOnlyDi
             }
         }
 
-        var kept = faults.ToArray();
-        solver.Solve(_changed, lane => lane < kept.Length && !IsRewired(kept[lane]) ? With(kept[lane]) : network);
-        for (var lane = 0; lane < kept.Length; lane++)
+        solver.Solve(_changed, lane => lane < faults.Length && !IsRewired(faults[lane]) ? With(faults[lane]) : network);
+        for (var lane = 0; lane < faults.Length; lane++)
         {
-            if (IsRewired(kept[lane]))
+            if (IsRewired(faults[lane]))
             {
-                solver.Take(lane, With(kept[lane]));
+                solver.Take(lane, With(faults[lane]));
             }
         }
     }

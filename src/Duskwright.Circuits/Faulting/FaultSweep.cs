@@ -23,38 +23,60 @@ public static class FaultSweep
     /// <exception cref="InvalidOperationException">The sound circuit has no solution; the message names the element.</exception>
     public static (FaultEffect Sound, ImmutableArray<FaultEffect> Faulty) Of(Network network, ImmutableArray<CircuitFault> faults, CancellationToken cancel = default)
     {
-        var gaps = faults.Where(f => f.Bridge is not null).Select(f => (f.Bridge!.A, f.Bridge.B)).Distinct().ToList();
+        // Gaps make a plan longer, so only the faults that close one go through it.
+        var effects = new FaultEffect[faults.Length];
+        var sound = Simulate(network, faults, [.. Places(faults, bridged: false)], effects, cancel);
+        int[] bridged = [.. Places(faults, bridged: true)];
+        if (bridged.Length > 0)
+        {
+            Simulate(network, faults, bridged, effects, cancel);
+        }
+
+        return (sound, [.. effects]);
+    }
+
+    private static IEnumerable<int> Places(ImmutableArray<CircuitFault> faults, bool bridged) =>
+        Enumerable.Range(0, faults.Length).Where(f => faults[f].Bridge is not null == bridged);
+
+    /// <summary>Simulates the faults at some places of the list and writes their effects there.</summary>
+    private static FaultEffect Simulate(Network network, ImmutableArray<CircuitFault> faults, int[] places, FaultEffect[] effects, CancellationToken cancel)
+    {
+        var gaps = places.Select(p => faults[p].Bridge).OfType<ResistorElement>().Select(b => (b.A, b.B)).Distinct().ToList();
         var gapAt = gaps.Select((g, i) => (g, i)).ToDictionary(x => x.g, x => network.Elements.Length + x.i);
-        var bridged = new Network(network.NodeCount, [.. network.Elements, .. gaps.Select(g => new ResistorElement(GapName, g.A, g.B, GapOhms))]);
-        var sound = OperatingPoint.Solve(bridged);
+        var gapped = new Network(network.NodeCount, [.. network.Elements, .. gaps.Select(g => new ResistorElement(GapName, g.A, g.B, GapOhms))]);
+        var sound = OperatingPoint.Solve(gapped);
         if (sound.Status != SolveStatus.Solved)
         {
             throw new InvalidOperationException($"The circuit has no solution at {sound.FailedAt} ({sound.Status}).");
         }
 
-        var plan = SeriesParallel.Of(bridged);
-        var reading = new FaultReading(bridged, new LaneSolver(plan, bridged, sound.NodeVolts));
-        var effects = new FaultEffect[faults.Length];
-        var groups = (faults.Length + LaneValues.Lanes - 1) / LaneValues.Lanes;
+        var plan = SeriesParallel.Of(gapped);
+        var reading = new FaultReading(gapped, new LaneSolver(plan, gapped, sound.NodeVolts));
+        var groups = (places.Length + LaneValues.Lanes - 1) / LaneValues.Lanes;
         Parallel.For(
             0,
             groups,
             new ParallelOptions { CancellationToken = cancel },
-            () => new FaultLanes(bridged, new LaneSolver(plan, bridged, sound.NodeVolts), gapAt),
+            () => new FaultLanes(gapped, new LaneSolver(plan, gapped, sound.NodeVolts), gapAt),
             (group, _, lanes) =>
             {
-                var first = group * LaneValues.Lanes;
-                var here = faults.AsSpan().Slice(first, Math.Min(LaneValues.Lanes, faults.Length - first));
-                lanes.Solve(here);
+                var here = places.AsSpan(group * LaneValues.Lanes, Math.Min(LaneValues.Lanes, places.Length - (group * LaneValues.Lanes)));
+                var together = new CircuitFault[here.Length];
+                for (var lane = 0; lane < here.Length; lane++)
+                {
+                    together[lane] = faults[here[lane]];
+                }
+
+                lanes.Solve(together);
                 var seen = reading.Of(lanes.Solver);
                 for (var lane = 0; lane < here.Length; lane++)
                 {
-                    effects[first + lane] = seen[lane].Hottest == GapName ? seen[lane] with { Hottest = here[lane].Bridge!.Name } : seen[lane];
+                    effects[here[lane]] = seen[lane].Hottest == GapName ? seen[lane] with { Hottest = together[lane].Bridge!.Name } : seen[lane];
                 }
 
                 return lanes;
             },
             _ => { });
-        return (reading.Sound, [.. effects]);
+        return reading.Sound;
     }
 }
