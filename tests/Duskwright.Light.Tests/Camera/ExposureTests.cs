@@ -15,14 +15,14 @@ public class ExposureTests
     public void The_exposure_value_of_a_luminance_is_that_of_the_published_table(string id)
     {
         var row = Row(id);
-        Assert.Equal(row.Input("ev100"), Exposure.ValueAtIso100(row.Number("expected")), 1e-9);
+        Assert.Equal(row.Input("ev100"), Exposure.ValueAtIso100(row.Number("value")), 1e-9);
     }
 
     [Fact]
     public void The_shutter_time_follows_the_standards_equation()
     {
         var row = Row("WE-104");
-        Assert.Equal(row.Number("expected"), Exposure.Seconds(row.Input("luminance_cd_m2"), row.Input("iso"), row.Input("f_number")), 1e-6);
+        Assert.Equal(row.Number("value"), Exposure.Seconds(row.Input("luminance_cd_m2"), row.Input("iso"), row.Input("f_number")), 1e-6);
     }
 
     [Theory]
@@ -33,21 +33,21 @@ public class ExposureTests
     public void A_setting_has_the_exposure_value_of_its_definition(string id)
     {
         var row = Row(id);
-        Assert.Equal(row.Number("expected"), Exposure.ValueOfSetting(row.Input("f_number"), row.Input("time_s"), 100), 1e-5);
+        Assert.Equal(row.Number("value"), Exposure.ValueOfSetting(row.Input("f_number"), row.Input("time_s"), 100), 1e-5);
     }
 
     [Fact]
-    public void Eightfold_sensitivity_is_three_stops() => Assert.Equal(Row("WE-111").Number("expected"), Exposure.ValueOfSetting(16, 1, Row("WE-111").Input("iso")), 1e-9);
+    public void Eightfold_sensitivity_is_three_stops() => Assert.Equal(Row("WE-111").Number("value"), Exposure.ValueOfSetting(16, 1, Row("WE-111").Input("iso")), 1e-9);
 
     [Fact]
-    public void A_picture_burns_out_where_the_published_relation_says() => Assert.Equal(Row("WE-112").Number("expected"), Exposure.BurnsOutAbove(Row("WE-112").Input("ev100")), 1e-9);
+    public void A_picture_burns_out_where_the_published_relation_says() => Assert.Equal(Row("WE-112").Number("value"), Exposure.BurnsOutAbove(Row("WE-112").Input("ev100")), 1e-9);
 
     [Fact]
     public void A_pane_worked_out_by_hand_has_its_exposure_value()
     {
         // 0.35 cd square on at 40 mm through a pane of 0.6: L = τ·I/(d²·π).
         var row = Row("WE-155");
-        Assert.Equal(row.Number("expected"), Exposure.ValueAtIso100(row.Input("tau_1") * row.Input("intensity_cd") / Math.Pow(row.Input("distance_m"), 2) / Math.PI), 1e-6);
+        Assert.Equal(row.Number("value"), Exposure.ValueAtIso100(row.Input("tau_1") * row.Input("intensity_cd") / Math.Pow(row.Input("distance_m"), 2) / Math.PI), 1e-6);
     }
 
     [Theory]
@@ -60,7 +60,7 @@ public class ExposureTests
     {
         var row = Row(id);
         var shutter = row.InputText("exposure_s").Split('/').Select(p => double.Parse(p, System.Globalization.CultureInfo.InvariantCulture)).ToList();
-        Assert.Equal(row.Number("expected"), Banding.Depth(row.Input("pwm_hz"), row.Input("duty_1"), shutter[0] / shutter[1]), 1e-4);
+        Assert.Equal(row.Number("value"), Banding.Depth(row.Input("pwm_hz"), row.Input("duty_1"), shutter[0] / shutter[1]), 1e-4);
     }
 
     [Fact]
