@@ -15,8 +15,6 @@ internal static class LightBenchmark
 {
     private const int Turns = 5;
 
-    private const double UsualHeightMillimetres = 35;
-
     // 42 buildings twelve times.
     private const int Copies = 12;
 
@@ -25,9 +23,9 @@ internal static class LightBenchmark
         var town = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
         _ = Light(TownStudy.Of(town));
         var one = Median(() => TownStudy.Of(town));
-        var alike = Copied(town, 0);
+        var alike = CopiedTown.Of(town, Copies, 0);
         var same = Median(() => TownStudy.Of(alike));
-        var different = Copied(town, 0.1);
+        var different = CopiedTown.Of(town, Copies, 0.1);
         var all = Median(() => TownStudy.Of(different));
         var before = TownStudy.Of(different);
         _ = before.Panes;
@@ -70,32 +68,6 @@ internal static class LightBenchmark
         _ = study.Panes;
         return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
     }
-
-    private static Town Copied(Town town, double higherMillimetres)
-    {
-        var copies = Enumerable.Range(0, Copies).ToList();
-        return town with
-        {
-            Buildings = copies.SelectMany(c => town.Buildings.Select(b => b with
-            {
-                Id = $"{b.Key}-{c}",
-                Code = null,
-                SwitchGroup = $"{b.SwitchGroup}-{c}",
-                Storeys = b.Storeys.Select(s => Higher(s, c * higherMillimetres, c)).ToItemList(),
-            })).ToItemList(),
-            Supplies = copies.SelectMany(c => town.Supplies.Select(s => s with { Id = $"{s.Id}-{c}" })).ToItemList(),
-            SwitchGroups = copies.SelectMany(c => town.SwitchGroups.Select(g => g with { Id = $"{g.Id}-{c}", Supply = $"{g.Supply}-{c}" })).ToItemList(),
-            Scenes = [],
-            Routes = [],
-            Log = [],
-        };
-    }
-
-    private static Storey Higher(Storey storey, double millimetres, int copy) => storey with
-    {
-        Height = Length.FromMillimetres((storey.Height?.Millimetres ?? UsualHeightMillimetres) + millimetres),
-        Rooms = storey.Rooms.Select(r => r with { Lamps = r.Lamps.Select(l => l.SwitchGroup is { } group ? l with { SwitchGroup = $"{group}-{copy}" } : l).ToItemList() }).ToItemList(),
-    };
 
     private static Town WithSill(Town town, int turn)
     {

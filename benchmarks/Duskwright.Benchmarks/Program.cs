@@ -6,6 +6,7 @@ using Duskwright.Benchmarks.Harness;
 return args switch
 {
     ["study"] => StudyBenchmark.Run(),
+    ["book"] => BookBenchmark.Run(),
     ["light"] => LightBenchmark.Run(),
     ["cells"] => CellsBenchmark.Run(),
     ["harness", .. var rest] => HarnessBenchmark.Run(Folder(rest), rest.Contains("--all")),
@@ -25,6 +26,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: circuits, cells, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
+    Console.Error.WriteLine("Name a room: book, circuits, cells, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
     return 2;
 }
