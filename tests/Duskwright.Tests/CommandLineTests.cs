@@ -140,7 +140,7 @@ public sealed class CommandLineTests : IDisposable
         Assert.Empty(Directory.GetFiles(folder));
     }
 
-    private static Task<(int Code, string Text, string Error)> Run(params string[] words) =>
+    internal static Task<(int Code, string Text, string Error)> Run(params string[] words) =>
         Start(["dotnet", Path.Combine(AppContext.BaseDirectory, "Duskwright.dll"), .. words]);
 
     private static async Task<(int Code, string Text, string Error)> Start(params string[] words)

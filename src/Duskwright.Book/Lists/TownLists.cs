@@ -16,6 +16,7 @@ public static class TownLists
     [
         Labels(study),
         Cuts(study),
+        Packs(study),
         Switches(study),
         .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
         Loads(study),
@@ -40,6 +41,19 @@ public static class TownLists
         "Cut list",
         ["Label", "For", "Wire", "Conductors", "Length of each, mm", "Laid already"],
         Rows(study.CutList, c => [ListCell.Of(c.Label), ListCell.Of(c.For), ListCell.Of(c.Wire), ListCell.Of(c.Conductors), ListCell.Of(Math.Ceiling((c.Length.Value * 1000) - 1e-9)), ListCell.Of(c.Laid ? "yes" : "")]));
+
+    // With all switches on and fresh cells, or cells as full as they are said to be.
+    internal static TownList Packs(TownStudy study) => new(
+        "pack",
+        "Pack list",
+        ["Pack", "Name", "Cells", "Switches", "LEDs", "Takes", "Sound between", "Volts under load", "Half light after", "Sure between", "A third after"],
+        Rows(study.Packs.Where(p => p.Lamps > 0), p =>
+        [
+            ListCell.Of(p.Number), ListCell.Of(p.Supply.Name), ListCell.Of(p.Words), ListCell.Of(string.Join(", ", p.SwitchGroups)), ListCell.Of(p.Lamps), ListCell.Of(p.Load), ListCell.Band(p.Load),
+            ListCell.Of(p.Volts), Hours(p.HoursToDim, p), ListCell.Band(p.HoursToDim), Hours(p.HoursToSpoiled, p),
+        ]));
+
+    private static ListCell Hours(Figure? hours, PackResult pack) => hours is null ? ListCell.Of(pack.Fade is null ? "" : "never") : ListCell.Of(hours);
 
     internal static TownList Switches(TownStudy study) => new(
         "switch",

@@ -70,6 +70,7 @@ internal static class StudyCommand
             p.Carrying,
             p.ShortCircuit,
             Spread = study.Spread(p.Supply.Id),
+            Faults = study.Faults(p.Supply.Id).Select(f => new { f.Sight, f.Words, f.Current, f.Remedy }),
         }),
         Buildings = study.Buildings.Select(b => new
         {
