@@ -64,6 +64,11 @@ public class BenchBookTests
             Assert.True(letter.BoundingBox.Left >= margin && letter.BoundingBox.Right <= page.Width - margin, $"page {page.Number}: {letter.Value} at {letter.BoundingBox}")));
     }
 
+    // The name of an embedded subset begins with six capitals and a plus (PDF 1.7, from memory).
+    [Fact]
+    public void Every_letter_is_of_a_font_that_comes_with_the_book() =>
+        Assert.All(Books[PaperSize.A4].Value.GetPages().SelectMany(p => p.Letters).Select(l => l.FontName).Distinct(), name => Assert.Matches("^[A-Z]{6}[+]", name));
+
     [Fact]
     public void The_check_ruler_is_sixty_millimetres_and_a_label_fifty_five_by_eighteen()
     {
