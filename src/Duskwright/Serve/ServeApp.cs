@@ -34,12 +34,7 @@ public static class ServeApp
         builder.Services.AddSignalR(o => o.MaximumReceiveMessageSize = 4 * 1024 * 1024);
 
         var app = builder.Build();
-        app.Use((context, next) =>
-        {
-            context.Response.Headers.XContentTypeOptions = "nosniff";
-            context.Response.Headers["Referrer-Policy"] = "same-origin";
-            return next(context);
-        });
+        app.UseGuard();
         app.UseStatusCodePagesWithReExecute("/lost", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         app.UseStaticFiles(new StaticFileOptions
@@ -52,7 +47,7 @@ public static class ServeApp
         app.MapGet("/inks.css", () => Results.Text(InkSheet.Css(), "text/css"));
         app.MapDownloads();
         app.MapNightScenes();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
 

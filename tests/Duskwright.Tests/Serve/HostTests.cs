@@ -42,6 +42,45 @@ public sealed class HostTests : IAsyncLifetime
         Assert.DoesNotContain("at Duskwright.", page, StringComparison.Ordinal);
     }
 
+    // A page elsewhere that reaches for the town, by whatever way a browser lets it.
+    [Theory]
+    [InlineData("http://evil.example", "")]
+    [InlineData("http://evil.example", "take/town.json")]
+    [InlineData("null", "take/town.json")]
+    [InlineData("http://evil.example", "_blazor")]
+    [InlineData("https://127.0.0.1:1", "night/scene.json")]
+    public async Task A_page_of_another_origin_is_refused(string origin, string address)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(address, UriKind.Relative));
+        request.Headers.Add("Origin", origin);
+        using var answer = await _client.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.DoesNotContain("Saltmarrow", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_towns_own_pages_are_answered()
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri("take/town.json", UriKind.Relative));
+        request.Headers.Add("Origin", _client.BaseAddress!.GetLeftPart(UriPartial.Authority));
+        using var answer = await _client.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task No_script_runs_but_the_programs_own()
+    {
+        using var answer = await Ask("");
+        var policy = string.Join(' ', answer.Headers.GetValues("Content-Security-Policy"));
+        var script = policy.Split("script-src")[1].Split(';')[0];
+        Assert.DoesNotContain("unsafe", script, StringComparison.Ordinal);
+        Assert.DoesNotContain("*", policy, StringComparison.Ordinal);
+        var page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        var within = Assert.Single(System.Text.RegularExpressions.Regex.Matches(page, "<script(?![^>]*src=)[^>]*>(.*?)</script>", System.Text.RegularExpressions.RegexOptions.Singleline));
+        Assert.Contains(Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(within.Groups[1].Value))), script, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\son[a-z]+=", page);
+    }
+
     [Theory]
     [InlineData("nowhere")]
     [InlineData("take/nothing.csv")]
@@ -83,10 +122,11 @@ public sealed class HostTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_page_that_may_be_framed_is_framed_by_the_app_alone()
+    public async Task No_page_may_be_framed()
     {
         using var answer = await Ask("");
-        Assert.Equal(["frame-ancestors 'self'"], answer.Headers.GetValues("Content-Security-Policy"));
+        var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
     }
 
     [Theory]
