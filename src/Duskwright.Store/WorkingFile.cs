@@ -1,6 +1,7 @@
 using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
 using Duskwright.Plan.Format;
 using Duskwright.Store.Bench;
 using Duskwright.Store.Exchange;
@@ -165,7 +166,7 @@ public sealed class WorkingFile : IDisposable
     public byte[]? PictureOf(string id) => PictureTable.Bytes(_connection, id);
 
     /// <summary>Enters what was done, seen or read at the bench: once for each key, however often it is sent.</summary>
-    /// <param name="key">The sender's mark of this entry.</param>
+    /// <param name="key">The sender's mark of this entry; it becomes the entry's id.</param>
     /// <param name="entry">The entry.</param>
     /// <returns>What kept it from being entered.</returns>
     public ItemList<Problem> Enter(string key, LogEntry entry)
@@ -175,11 +176,12 @@ public sealed class WorkingFile : IDisposable
             return [];
         }
 
-        var town = Town with { Log = Town.Log.Add(entry) };
+        var marked = entry with { Id = key };
+        var town = new EnterInLog(marked).Apply(Town);
         var problems = TownChecks.Of(town);
         return problems.Count > 0
             ? problems
-            : Change(town, $"Enter a {entry.Kind.ToString().ToLowerInvariant()} of the bench", () => BenchTable.Add(_connection, new BenchEntry(key, entry, _clock.GetUtcNow())));
+            : Change(town, $"Enter a {BenchTable.Words(entry.Kind)} of the bench", () => BenchTable.Add(_connection, new BenchEntry(key, marked, _clock.GetUtcNow())));
     }
 
     /// <summary>Closes the file; another may then open it.</summary>

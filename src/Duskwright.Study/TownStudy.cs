@@ -1,5 +1,6 @@
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Study.Bench;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Lists;
@@ -114,6 +115,12 @@ public sealed class TownStudy
 
     /// <summary>The cautions that go with this town's work.</summary>
     public ItemList<Caution> Cautions => CautionRules.Of(Town);
+
+    /// <summary>How far the work on a building is.</summary>
+    /// <param name="building">Its key.</param>
+    /// <returns>Its steps and tests; none where there is no such building.</returns>
+    public HouseWork? Work(string building) =>
+        Buildings.FirstOrDefault(b => b.Building.Key == building) is { } house ? HouseWork.Of(Town, house.Building, house.Tests.Select(t => t.Key)) : null;
 
     /// <summary>What each single fault on a pack would look like, those that look alike together; computed when it is asked for.</summary>
     /// <param name="supply">The id of a supply with lamps.</param>

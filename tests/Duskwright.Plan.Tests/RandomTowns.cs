@@ -146,7 +146,32 @@ internal static class RandomTowns
         from volts in Perhaps(Gen.Double[0, 12].Select(Voltage.FromVolts))
         from lit in Perhaps(Gen.Int[0, 20])
         from note in PerhapsSaid(Note)
-        select new LogEntry { Date = new DateOnly(2026, 1, 1).AddDays(day), Kind = kind, Building = at.Item1, Supply = at.Item2, Current = current, Voltage = volts, Lit = lit, Note = note };
+        from more in Gen.Select(PerhapsSaid(Gen.OneOf("fit", "glue-in")), PerhapsSaid(Gen.Const("fed-at-the-bank")), PerhapsSaid(Note))
+        from looks in Some(from seen in Any<SeenAs>() select new LampSeen { Lamp = "L1", As = seen })
+        from second in Gen.Int[0, 86_399]
+        from hours in Perhaps(Gen.Double[0, 24].Select(Duration.FromHours))
+        from ohms in Perhaps(Gen.Double[0, 1e6].Select(Resistance.FromOhms))
+        from diode in Perhaps(Gen.Double[0, 4].Select(Voltage.FromVolts))
+        select new LogEntry
+        {
+            Date = new DateOnly(2026, 1, 1).AddDays(day),
+            Time = second == 0 ? null : new TimeOnly(0, 0).Add(TimeSpan.FromSeconds(second)),
+            Kind = kind == LogKind.Withdrawn ? LogKind.Note : kind,
+            Building = at.Item1,
+            Supply = at.Item2,
+            Step = more.Item1,
+            Test = more.Item2,
+            Passed = more.Item2 is null ? null : lit > 0,
+            Looks = looks.Take(1).ToItemList(),
+            Current = current,
+            Voltage = volts,
+            Resistance = ohms,
+            DiodeVoltage = diode,
+            Lit = lit,
+            Burnt = hours,
+            Despite = more.Item3,
+            Note = note,
+        };
 
     private static readonly Gen<WiringChoices> Wiring =
         from ids in Gen.Select(PerhapsSaid(LampId), PerhapsSaid(WireId), PerhapsSaid(WireId), PerhapsSaid(WireId))
@@ -229,7 +254,7 @@ internal static class RandomTowns
             Routes = routes,
             Show = show,
             OwnParts = own,
-            Log = log,
+            Log = Marked(log),
             Buildings = buildings.Select((b, i) => b with { Id = $"b{i}" }).ToItemList(),
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),
             SwitchGroups = [new SwitchGroup { Id = "A", Name = grouped, Supply = "1" }, new SwitchGroup { Id = "B" }],
@@ -263,4 +288,8 @@ internal static class RandomTowns
         where T : class => Gen.Frequency((1, Gen.Const((T?)null)), (2, gen.Select(v => (T?)v)));
 
     private static Gen<ItemList<T>> Some<T>(Gen<T> gen) => gen.Array[0, 2].Select(a => a.ToItemList());
+
+    // Every second entry has an id, and the one after it corrects it.
+    private static ItemList<LogEntry> Marked(IReadOnlyList<LogEntry> log) =>
+        log.Select((entry, i) => i % 2 == 0 ? entry with { Id = $"e{i}" } : entry with { Corrects = $"e{i - 1}" }).ToItemList();
 }

@@ -5,8 +5,12 @@ namespace Duskwright.Plan.Checks;
 /// <summary>What was read and seen at the bench.</summary>
 internal static class LogChecks
 {
+    // A year without a break.
+    private const double MostHours = 8760;
+
     internal static IEnumerable<Problem> Of(Town town)
     {
+        var known = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < town.Log.Count; i++)
         {
             var (entry, path) = (town.Log[i], $"log[{i}]");
@@ -18,6 +22,40 @@ internal static class LogChecks
             if (entry.Voltage is { Volts: < 0 } volts)
             {
                 yield return Negative($"{path}.voltage_v", entry, $"{volts.Volts} V");
+            }
+
+            if (entry.Resistance is { Ohms: < 0 } ohms)
+            {
+                yield return Negative($"{path}.resistance_ohm", entry, $"{ohms.Ohms} ohm");
+            }
+
+            if (entry.DiodeVoltage is { Volts: < 0 } diode)
+            {
+                yield return Negative($"{path}.diode_voltage_v", entry, $"{diode.Volts} V");
+            }
+
+            if (entry.Looks.GroupBy(l => l.Lamp).FirstOrDefault(g => g.Skip(1).Any()) is { Key: var lamp })
+            {
+                yield return new Problem($"{path}.looks", "twice", $"The log of {Day(entry)} says twice what lamp {lamp} did.", "Say it once.");
+            }
+
+            if (entry.Burnt is { Hours: < 0 or > MostHours } burnt)
+            {
+                yield return new Problem($"{path}.burnt_h", "reading", $"The log of {Day(entry)} says the lamps burnt {burnt.Hours} h; 0 to {MostHours} h is allowed.", "Write the hours since the entry before.");
+            }
+
+            if (entry.Corrects is { } corrected && !known.Contains(corrected))
+            {
+                yield return new Problem($"{path}.corrects", "points-at-nothing", $"The log of {Day(entry)} corrects the entry {corrected}, and no earlier entry has that id.", "Name an entry that stands before it, or leave this out.");
+            }
+            else if (entry is { Kind: LogKind.Withdrawn, Corrects: null })
+            {
+                yield return new Problem($"{path}.corrects", "missing", $"The log of {Day(entry)} withdraws an entry and does not say which.", "Name the id of the entry that was wrong.");
+            }
+
+            if (entry.Id is { } id && !known.Add(id))
+            {
+                yield return new Problem($"{path}.id", "twice", $"Two entries of the log have the id {id}.", "Give each entry an id of its own, or none.");
             }
 
             if (entry.Lit is < 0)

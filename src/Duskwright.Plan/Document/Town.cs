@@ -45,4 +45,12 @@ public sealed record Town
 
     /// <summary>What was done and read at the bench, oldest first.</summary>
     public ItemList<LogEntry> Log { get; init; } = [];
+
+    /// <summary>The log without what was corrected or withdrawn.</summary>
+    /// <returns>The entries that count, oldest first as they were written.</returns>
+    public IEnumerable<LogEntry> StandingLog()
+    {
+        var gone = Log.Where(l => l.Corrects is not null).Select(l => l.Corrects!).ToHashSet(StringComparer.Ordinal);
+        return Log.Where(l => l.Kind != LogKind.Withdrawn && (l.Id is null || !gone.Contains(l.Id)));
+    }
 }

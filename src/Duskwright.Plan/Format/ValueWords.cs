@@ -25,6 +25,8 @@ internal static class ValueWords
             _ when plain == typeof(int) => "a whole number",
             _ when plain == typeof(double) => "a plain number",
             _ when plain == typeof(DateOnly) => "a day such as \"2026-03-07\"",
+            _ when plain == typeof(TimeOnly) => "a time of day such as \"19:30:00\"",
+            _ when plain == typeof(DateTime) => "a day and time such as \"2026-03-07T19:30:00\"",
             _ when plain.IsEnum => $"one of {string.Join(", ", Enum.GetNames(plain).Select(JsonNamingPolicy.SnakeCaseLower.ConvertName))}",
             _ => throw new InvalidOperationException($"A field of {plain.Name} has no words yet."),
         };

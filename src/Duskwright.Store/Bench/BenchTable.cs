@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Quantities;
@@ -7,24 +8,40 @@ using Microsoft.Data.Sqlite;
 
 namespace Duskwright.Store.Bench;
 
-/// <summary>Bench entries, in the file: amperes and volts in columns of their own, so that readings can be asked for by any tool.</summary>
+/// <summary>Bench entries, in the file: readings in columns of their own with their unit, so that any tool can ask for them.</summary>
 internal static class BenchTable
 {
+    private const string Columns = """
+        key, received_at, day, kind, building, supply, current_a, voltage_v, lit, note,
+        time, step, test, passed, looks, resistance_ohm, diode_voltage_v, burnt_h, despite, corrects
+        """;
+
     internal static ItemList<BenchEntry> All(SqliteConnection connection) =>
         connection.All(
-            "SELECT key, received_at, day, kind, building, supply, current_a, voltage_v, lit, note FROM bench_entry ORDER BY received_at, key",
+            $"SELECT {Columns} FROM bench_entry ORDER BY received_at, key",
             r => new BenchEntry(
                 r.GetString(0),
                 new LogEntry
                 {
+                    Id = r.GetString(0),
                     Date = DateOnly.ParseExact(r.GetString(2), "O", CultureInfo.InvariantCulture),
                     Kind = Enum.Parse<LogKind>(r.GetString(3)),
                     Building = r.TextOrNull(4),
                     Supply = r.TextOrNull(5),
-                    Current = r.IsDBNull(6) ? null : Current.FromAmperes(r.GetDouble(6)),
-                    Voltage = r.IsDBNull(7) ? null : Voltage.FromVolts(r.GetDouble(7)),
+                    Current = Number(r, 6) is { } amperes ? Current.FromAmperes(amperes) : null,
+                    Voltage = Number(r, 7) is { } volts ? Voltage.FromVolts(volts) : null,
                     Lit = r.IsDBNull(8) ? null : r.GetInt32(8),
                     Note = r.TextOrNull(9),
+                    Time = r.TextOrNull(10) is { } time ? TimeOnly.ParseExact(time, "O", CultureInfo.InvariantCulture) : null,
+                    Step = r.TextOrNull(11),
+                    Test = r.TextOrNull(12),
+                    Passed = r.IsDBNull(13) ? null : r.GetBoolean(13),
+                    Looks = r.TextOrNull(14) is { } looks ? Looks(looks) : [],
+                    Resistance = Number(r, 15) is { } ohms ? Resistance.FromOhms(ohms) : null,
+                    DiodeVoltage = Number(r, 16) is { } diode ? Voltage.FromVolts(diode) : null,
+                    Burnt = Number(r, 17) is { } hours ? Duration.FromHours(hours) : null,
+                    Despite = r.TextOrNull(18),
+                    Corrects = r.TextOrNull(19),
                 },
                 r.Time(1))).ToItemList();
 
@@ -33,7 +50,10 @@ internal static class BenchTable
 
     internal static void Add(SqliteConnection connection, BenchEntry sent) =>
         connection.Run(
-            "INSERT INTO bench_entry VALUES (@key, @received_at, @day, @kind, @building, @supply, @current_a, @voltage_v, @lit, @note)",
+            $"""
+            INSERT INTO bench_entry ({Columns}) VALUES (@key, @received_at, @day, @kind, @building, @supply, @current_a, @voltage_v, @lit, @note,
+            @time, @step, @test, @passed, @looks, @resistance_ohm, @diode_voltage_v, @burnt_h, @despite, @corrects)
+            """,
             ("@key", sent.Key),
             ("@received_at", sent.ReceivedAt.Stamp()),
             ("@day", sent.Entry.Date.ToString("O", CultureInfo.InvariantCulture)),
@@ -43,5 +63,31 @@ internal static class BenchTable
             ("@current_a", sent.Entry.Current?.Amperes),
             ("@voltage_v", sent.Entry.Voltage?.Volts),
             ("@lit", sent.Entry.Lit),
-            ("@note", sent.Entry.Note));
+            ("@note", sent.Entry.Note),
+            ("@time", sent.Entry.Time?.ToString("O", CultureInfo.InvariantCulture)),
+            ("@step", sent.Entry.Step),
+            ("@test", sent.Entry.Test),
+            ("@passed", sent.Entry.Passed),
+            ("@looks", sent.Entry.Looks.Count == 0 ? null : JsonSerializer.Serialize(sent.Entry.Looks.ToDictionary(l => l.Lamp, l => l.As.ToString()))),
+            ("@resistance_ohm", sent.Entry.Resistance?.Ohms),
+            ("@diode_voltage_v", sent.Entry.DiodeVoltage?.Volts),
+            ("@burnt_h", sent.Entry.Burnt?.Hours),
+            ("@despite", sent.Entry.Despite),
+            ("@corrects", sent.Entry.Corrects));
+
+    /// <summary>What an entry is called in the history.</summary>
+    internal static string Words(LogKind kind) => kind switch
+    {
+        LogKind.StepDone => "step",
+        LogKind.CellsChanged => "change of cells",
+        LogKind.CellsOut => "storing",
+        LogKind.Burnt => "number of hours",
+        LogKind.Withdrawn => "correction",
+        _ => kind.ToString().ToLowerInvariant(),
+    };
+
+    private static double? Number(SqliteDataReader row, int column) => row.IsDBNull(column) ? null : row.GetDouble(column);
+
+    private static ItemList<LampSeen> Looks(string text) => JsonSerializer.Deserialize<Dictionary<string, string>>(text)!
+        .Select(l => new LampSeen { Lamp = l.Key, As = Enum.Parse<SeenAs>(l.Value) }).ToItemList();
 }

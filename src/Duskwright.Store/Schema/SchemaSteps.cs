@@ -36,6 +36,20 @@ internal static class SchemaSteps
         new(5, "files it was read from", """
             CREATE TABLE origin (path TEXT PRIMARY KEY, sha256 BLOB NOT NULL, read_at TEXT NOT NULL) STRICT;
             """),
+
+        // What each lamp did is JSON, as in the document.
+        new(6, "steps, tests and lamps in bench entries", """
+            ALTER TABLE bench_entry ADD COLUMN time TEXT;
+            ALTER TABLE bench_entry ADD COLUMN step TEXT;
+            ALTER TABLE bench_entry ADD COLUMN test TEXT;
+            ALTER TABLE bench_entry ADD COLUMN passed INTEGER;
+            ALTER TABLE bench_entry ADD COLUMN looks TEXT;
+            ALTER TABLE bench_entry ADD COLUMN resistance_ohm REAL;
+            ALTER TABLE bench_entry ADD COLUMN diode_voltage_v REAL;
+            ALTER TABLE bench_entry ADD COLUMN burnt_h REAL;
+            ALTER TABLE bench_entry ADD COLUMN despite TEXT;
+            ALTER TABLE bench_entry ADD COLUMN corrects TEXT;
+            """),
     ];
 
     /// <summary>The newest step this program knows.</summary>

@@ -13,7 +13,11 @@ namespace Duskwright.Study.Bench;
 /// <param name="Caution">What to mind; none where nothing can hurt.</param>
 /// <param name="Source">Where minutes and drying come from.</param>
 public sealed record BenchStep(
-    string Key, string Words, int Minutes, ItemList<StepWait> After, int DryMinutes, bool Seals, ItemList<string> Materials, string? Caution, string Source);
+    string Key, string Words, int Minutes, ItemList<StepWait> After, int DryMinutes, bool Seals, ItemList<string> Materials, string? Caution, string Source)
+{
+    /// <summary>The keys of the tests that must have been passed before it is done.</summary>
+    public ItemList<string> Tests { get; init; } = [];
+}
 
 /// <summary>A step that must be done, and dry, before.</summary>
 /// <param name="Step">Its key.</param>

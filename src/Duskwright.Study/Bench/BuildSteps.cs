@@ -15,28 +15,36 @@ public static class BuildSteps
     private const string Memory = "typical, from memory";
     private const int Hour = 60;
     private const int Day = 24 * Hour;
+    internal const string GlueIn = "glue-in";
+    internal const string LastTest = "last-test";
     private const string PowerOff = "Power off, cells out, while anything is wet; test again when it is dry.";
 
     /// <summary>The steps that remain, in an order in which they can be done.</summary>
-    /// <param name="town">The town, for its usual parts.</param>
+    /// <param name="town">The town, for its usual parts and its log.</param>
     /// <param name="building">One of its buildings.</param>
-    /// <returns>The steps; empty for a building that is fixed.</returns>
+    /// <returns>The steps; empty for a building that is fixed. What is done is not waited for; when it is dry, <see cref="HouseWork"/> tells.</returns>
     public static ItemList<BenchStep> Of(Town town, Building building)
     {
-        var all = building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building);
-        var done = Done(building.State);
-        var left = all.Where(s => !done.Contains(s.Key)).ToList();
-
-        // What is done has dried long ago.
+        var left = HouseWork.Of(town, building, []).Steps.Where(s => !s.IsDone).Select(s => s.Step).ToList();
         return left.Select(s => s with { After = s.After.Where(w => left.Exists(l => l.Key == w.Step)).ToItemList() }).ToItemList();
     }
 
-    private static HashSet<string> Done(BuildingState state) => state switch
+    /// <summary>Every step, done or not, in an order in which they can be done.</summary>
+    /// <param name="town">The town, for its usual parts.</param>
+    /// <param name="building">One of its buildings.</param>
+    /// <returns>The steps.</returns>
+    public static ItemList<BenchStep> All(Town town, Building building) =>
+        (building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building)).ToItemList();
+
+    /// <summary>The steps that a building must have behind it to stand as it does.</summary>
+    /// <param name="state">How far it is built.</param>
+    /// <returns>Their keys.</returns>
+    internal static IReadOnlySet<string> BehindIt(BuildingState state) => state switch
     {
-        BuildingState.Idea => [],
-        BuildingState.Shell => ["cut"],
-        BuildingState.Fitted => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit"],
-        _ => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit", "close", "cover", "drill", "feed", "join", "glue-in", "last-test"],
+        BuildingState.Idea => new HashSet<string>(),
+        BuildingState.Shell => new HashSet<string> { "cut" },
+        BuildingState.Fitted => new HashSet<string> { "plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit" },
+        _ => new HashSet<string> { "plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit", "close", "cover", "drill", "feed", "join", GlueIn, LastTest },
     };
 
     private static IEnumerable<BenchStep> House(Town town, Building building)
@@ -65,8 +73,8 @@ public static class BuildSteps
 
         yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"]);
         yield return lifts
-            ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)])
-            : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true };
+            ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)]) with { Tests = [StageTests.RoofOff, StageTests.TurnedRound] }
+            : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true, Tests = [StageTests.RoofOff, StageTests.TurnedRound] };
         yield return Step("cover", "cover the roof and black its edges", 30, [After("close", lifts ? 0 : 2 * Hour)], Day, ["roof covering", "PVA"], PowerOff, Memory);
         foreach (var step in OnTheBoard("close", lifts ? 0 : 2 * Hour, "cover"))
         {
@@ -96,7 +104,7 @@ public static class BuildSteps
     {
         var readyWired = (building.Led ?? town.Wiring.Led) is { } id && Catalogue.FindLamp(town, id)?.Kind == LampKind.ReadyWired;
         yield return Step("lamps", $"mark plus (the long leg) before trimming, then solder and sleeve {Counted(lamps)}", (readyWired ? 5 : 10) * lamps, [After("plan", 0)], 0, ["solder", "wire", "resistors", "sleeve"], "The tip is at 350 °C: stand, eye protection, fumes away from your face, away from the model; wash your hands afterwards.");
-        yield return Step("tag", $"test and tag {Counted(lamps)}", 1.5 * lamps, [After("lamps", 0)], 0, ["labels"], "First power through a resistor: a bare lamp on a pack burns out.");
+        yield return Step("tag", $"test and tag {Counted(lamps)}", 1.5 * lamps, [After("lamps", 0)], 0, ["labels"], "First power through a resistor: a bare lamp on a pack burns out.") with { Tests = [StageTests.OnTheBench] };
     }
 
     private static IEnumerable<BenchStep> OnTheBoard(string before, int dryMinutes, string covered)
@@ -104,8 +112,12 @@ public static class BuildSteps
         yield return Step("drill", "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling.");
         yield return Step("feed", "feed the pair and label its end", 2, [After("drill", 0), After(before, dryMinutes)], 0, ["label"]);
         yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], "Cells out while you join; fuse at the pack; no bare ends.");
-        yield return Step("glue-in", "test once more, glue it in and black the gap under the walls", 7.5, [After("join", 0), After(covered, covered == before ? dryMinutes : Day)], Day, ["PVA", "black strip"], PowerOff) with { Seals = true };
-        yield return Step("last-test", "switch it on again and write down what lights", 1.5, [After("glue-in", Day)]);
+        yield return Step(GlueIn, "test once more, glue it in and black the gap under the walls", 7.5, [After("join", 0), After(covered, covered == before ? dryMinutes : Day)], Day, ["PVA", "black strip"], PowerOff) with
+        {
+            Seals = true,
+            Tests = before == "close" ? [StageTests.AtTheBank] : [StageTests.RoofOff, StageTests.TurnedRound, StageTests.AtTheBank],
+        };
+        yield return Step(LastTest, "switch it on again and write down what lights", 1.5, [After(GlueIn, Day)]) with { Tests = [StageTests.GluedIn] };
     }
 
     private static int Lamps(Building building) => Math.Max(1, building.DescribedLamps().Any() ? building.DescribedLamps().Count() : building.Leds ?? 1);

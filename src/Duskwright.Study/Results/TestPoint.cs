@@ -1,3 +1,4 @@
+using Duskwright.Plan.Document;
 using Duskwright.Study.Figures;
 
 namespace Duskwright.Study.Results;
@@ -7,4 +8,8 @@ namespace Duskwright.Study.Results;
 /// <param name="Do">What to touch to what.</param>
 /// <param name="ShouldLight">How many lamps should light.</param>
 /// <param name="Reading">What a meter should read, with its band, A; none where it tells nothing.</param>
-public sealed record TestPoint(string When, string Do, int ShouldLight, Figure? Reading);
+public sealed record TestPoint(string When, string Do, int ShouldLight, Figure? Reading)
+{
+    /// <summary>The name by which the log refers to it.</summary>
+    public string Key => Slug.Of(When);
+}

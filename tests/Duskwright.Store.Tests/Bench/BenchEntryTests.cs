@@ -19,7 +19,40 @@ public sealed class BenchEntryTests : IDisposable
         Assert.Empty(file.Enter("phone-1", Reading));
         Assert.Empty(file.Enter("phone-1", Reading));
         Assert.Equal(Shelf.Saltmarrow.Log.Count + 1, file.Town.Log.Count);
-        Assert.Equal(Reading, Assert.Single(file.BenchEntries).Entry);
+        Assert.Equal(Reading with { Id = "phone-1" }, Assert.Single(file.BenchEntries).Entry);
+    }
+
+    [Fact]
+    public void A_test_with_all_its_readings_comes_back_from_the_file_as_it_was_sent()
+    {
+        var test = new LogEntry
+        {
+            Date = new DateOnly(2026, 3, 1),
+            Time = new TimeOnly(19, 42),
+            Kind = LogKind.Test,
+            Building = "chandlery",
+            Step = "close",
+            Test = "lamps-in-roof-off",
+            Passed = false,
+            Looks = [new LampSeen { Lamp = "L1", As = SeenAs.Lit }, new LampSeen { Lamp = "L2", As = SeenAs.Flickers }],
+            Resistance = Resistance.FromOhms(5.3),
+            DiodeVoltage = Voltage.FromVolts(1.9),
+            Burnt = Duration.FromHours(2.5),
+            Despite = "the lamp stays dark",
+            Note = "wiggled",
+        };
+        using var file = _shelf.Begun(Shelf.Saltmarrow);
+        Assert.Empty(file.Enter("phone-2", test));
+        Assert.Equal(test with { Id = "phone-2" }, Assert.Single(file.BenchEntries).Entry);
+        Assert.Equal(test with { Id = "phone-2" }, file.Town.Log[^1]);
+    }
+
+    [Fact]
+    public void A_correction_of_an_entry_that_was_never_sent_is_refused()
+    {
+        using var file = _shelf.Begun(Shelf.Saltmarrow);
+        Assert.Contains(file.Enter("phone-3", Reading with { Kind = LogKind.Withdrawn, Corrects = "phone-0" }), p => p.Path.EndsWith(".corrects", StringComparison.Ordinal));
+        Assert.Empty(file.BenchEntries);
     }
 
     [Fact]
