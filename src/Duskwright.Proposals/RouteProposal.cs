@@ -3,6 +3,7 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Quantities;
+using Duskwright.Proposals.Wiring;
 
 namespace Duskwright.Proposals;
 
@@ -11,9 +12,6 @@ namespace Duskwright.Proposals;
 /// <param name="NoRoute">One sentence for each building that cannot reach the bank.</param>
 public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
 {
-    private const double UsualDetour = 1.4;
-    private const double UsualSlackMillimetres = 250;
-
     /// <summary>All wire of the routes, both conductors.</summary>
     public Length Wire => Length.FromMillimetres(2 * Edit.Routes.Sum(r => r.Length.Millimetres));
 
@@ -27,14 +25,11 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
             return new RouteProposal(new AcceptRoutes([]), []);
         }
 
-        var holes = board.FeedHoles.ToDictionary(h => h.Id, StringComparer.Ordinal);
         var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
-        var climbs = board.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0));
         var demands = town.Buildings
             .Where(b => b.Place is not null && !laid.Contains(b.Key) && (b.Leds > 0 || b.DescribedLamps().Any()))
-            .Select(b => new RouteDemand(b.Key, InMetres(b.Place!.At), b.FeedHole is { } hole ? InMetres(holes[hole].At) : null));
-        var rules = new RouteRules((town.Wiring.Slack?.Millimetres ?? UsualSlackMillimetres) / 1000, town.Wiring.DetourFactor ?? UsualDetour);
-        var answers = Router.Route([.. climbs], [.. demands], InMetres(bank.At), rules);
+            .Select(b => BoardGround.Demand(board, b));
+        var answers = Router.Route(BoardGround.Wireways(board), [.. demands], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
         return new RouteProposal(
             new AcceptRoutes(answers.Where(a => a.NoRoute is null).Select(a => new Route
@@ -46,6 +41,4 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
             }).ToItemList()),
             answers.Where(a => a.NoRoute is not null).Select(a => a.NoRoute!.Replace(a.Building, names[a.Building], StringComparison.Ordinal)).ToItemList());
     }
-
-    private static PlanePoint InMetres(Point point) => new(point.X.Metres, point.Y.Metres);
 }

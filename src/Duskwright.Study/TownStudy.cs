@@ -156,6 +156,11 @@ public sealed class TownStudy
     /// <returns>Lamps and packs then.</returns>
     public Moment At(double hour, double? roomLux = null) => Moments.Of(this, hour, roomLux);
 
+    /// <summary>The town at the start of the show with some of its switches fed by other pairs than it says.</summary>
+    /// <param name="feeds">The switches that are fed otherwise; each names every building with lamps on it.</param>
+    /// <returns>Every building with lamps on a supply, in the order of the document.</returns>
+    public ItemList<FedBuilding> FedBy(ItemList<SwitchFeed> feeds) => FeedQuery.Of(_resolved.Value, feeds, _memo);
+
     private FaultSearch? Search(string supply)
     {
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Duskwright.Harness.Trunks;
 
 namespace Duskwright.Harness.Routes;
 
@@ -52,6 +53,8 @@ internal sealed class WireGraph
         }
     }
 
+    internal IReadOnlyList<PlanePoint> Nodes => _nodes;
+
     internal PlanePoint JoinOf(int terminal) => _nodes[_terminals[terminal]];
 
     internal int TerminalNode(int terminal) => _terminals[terminal];
@@ -83,6 +86,13 @@ internal sealed class WireGraph
         }
 
         return new ShortestTree(_nodes, _terminals[terminal], metres, towards);
+    }
+
+    /// <summary>Nodes and pieces as a net for trunks, and the wireway of each piece.</summary>
+    internal (WireNet Net, IReadOnlyList<string> Ways) Net()
+    {
+        var pieces = _pieces.SelectMany((list, from) => list.Where(p => from < p.To).Select(p => (Piece: new NetPiece(from, p.To, p.Metres), p.Way))).ToList();
+        return (new WireNet(_nodes.Count, [.. pieces.Select(p => p.Piece)]), [.. pieces.Select(p => p.Way)]);
     }
 
     private int NodeAt(PlanePoint point)

@@ -11,10 +11,21 @@ internal sealed record PackInput(
     string Supply, SupplyPart Part, int Series, int Parallel, double ChargeLeft, double FuseOhms, ItemList<GroupInput> Groups);
 
 /// <summary>A switch and its pairs.</summary>
-internal sealed record GroupInput(string Id, double SwitchOhms, ItemList<PairInput> Pairs);
+internal sealed record GroupInput(string Id, double SwitchOhms, ItemList<PairInput> Pairs)
+{
+    /// <summary>Shared pairs before the houses' own, each after the one that feeds it; none where each house has its pair from the switch.</summary>
+    internal ItemList<SharedPairInput> Shared { get; init; } = [];
+}
+
+/// <summary>A pair that several houses share, from one junction to another; junction 0 is the switch.</summary>
+internal sealed record SharedPairInput(int From, int To, double ConductorOhms);
 
 /// <summary>A pair from the bank to a house and the lamps at its end.</summary>
-internal sealed record PairInput(string Building, double ConductorOhms, ItemList<LampInput> Lamps);
+internal sealed record PairInput(string Building, double ConductorOhms, ItemList<LampInput> Lamps)
+{
+    /// <summary>The junction it starts at; 0 is the switch.</summary>
+    internal int Junction { get; init; }
+}
 
 /// <summary>A lamp and all resistance in its own branch.</summary>
 internal sealed record LampInput(string Name, LampPart Part, double BranchOhms);

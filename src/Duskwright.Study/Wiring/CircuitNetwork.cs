@@ -64,11 +64,21 @@ internal sealed class CircuitNetwork
         foreach (var group in pack.Groups)
         {
             var switched = Wire($"switch {group.Id}", fused, _nodes++, group.SwitchOhms).B;
+            var junctions = new Dictionary<int, (int Plus, int Minus)> { [0] = (switched, strip) };
+            foreach (var piece in group.Shared)
+            {
+                var (plusBefore, minusBefore) = junctions[piece.From];
+                junctions[piece.To] = (
+                    Wire($"plus wire to junction {piece.To} of switch {group.Id}", plusBefore, _nodes++, piece.ConductorOhms).B,
+                    Wire($"minus wire to junction {piece.To} of switch {group.Id}", _nodes++, minusBefore, piece.ConductorOhms).A);
+            }
+
             foreach (var pair in group.Pairs)
             {
+                var (from, to) = junctions[pair.Junction];
                 _pairs.Add(new CircuitPair(pair.Building, _elements.Count, _elements.Count + 1));
-                var house = Wire($"plus wire of {pair.Building}", switched, _nodes++, pair.ConductorOhms).B;
-                var back = Wire($"minus wire of {pair.Building}", _nodes++, strip, pair.ConductorOhms).A;
+                var house = Wire($"plus wire of {pair.Building}", from, _nodes++, pair.ConductorOhms).B;
+                var back = Wire($"minus wire of {pair.Building}", _nodes++, to, pair.ConductorOhms).A;
                 foreach (var lamp in pair.Lamps)
                 {
                     _lamps.Add(new CircuitLamp(pair.Building, lamp, group.Id, _packs.Count - 1, _elements.Count, LampLaws.Of(lamp.Part)));

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using Duskwright.Harness.Routes;
+using Duskwright.Plan.Document;
+
+namespace Duskwright.Proposals.Wiring;
+
+/// <summary>A board as the harness engine takes it, in metres.</summary>
+internal static class BoardGround
+{
+    private const double UsualDetour = 1.4;
+    private const double UsualSlackMetres = 0.25;
+
+    internal static ImmutableArray<WirewayLine> Wireways(Board board) =>
+        [.. board.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0))];
+
+    internal static RouteRules Rules(Town town) => new(town.Wiring.Slack?.Metres ?? UsualSlackMetres, town.Wiring.DetourFactor ?? UsualDetour);
+
+    internal static RouteDemand Demand(Board board, Building building) => new(
+        building.Key,
+        InMetres(building.Place!.At),
+        building.FeedHole is { } hole ? InMetres(board.FeedHoles.First(h => h.Id == hole).At) : null);
+
+    internal static PlanePoint InMetres(Point point) => new(point.X.Metres, point.Y.Metres);
+}
