@@ -26,6 +26,19 @@ public sealed class ItemList<T> : IReadOnlyList<T>, IEquatable<ItemList<T>>
     /// <returns>A new list.</returns>
     public ItemList<T> Add(T item) => new(_items.Add(item));
 
+    /// <summary>This list with another item in one place.</summary>
+    /// <param name="index">The place, counted from 0.</param>
+    /// <param name="item">The item.</param>
+    /// <returns>A new list.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such place.</exception>
+    public ItemList<T> With(int index, T item) => new(_items.SetItem(index, item));
+
+    /// <summary>This list without the item in one place.</summary>
+    /// <param name="index">The place, counted from 0.</param>
+    /// <returns>A new list.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such place.</exception>
+    public ItemList<T> Without(int index) => new(_items.RemoveAt(index));
+
     /// <summary>Goes through the items in order.</summary>
     /// <returns>An enumerator that allocates nothing.</returns>
     public ImmutableArray<T>.Enumerator GetEnumerator() => _items.GetEnumerator();

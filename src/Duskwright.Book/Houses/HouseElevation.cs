@@ -26,9 +26,7 @@ public static class HouseElevation
         var (width, height) = (plan.Along(wall), plan.WallHeight + plan.Rise);
         List<Mark> marks =
         [
-            new Stroke(Trace.Rectangle(0, -plan.WallHeight, width, plan.WallHeight), Inks.Wall),
-            .. Roof(plan, wall, width),
-            .. Rooms(plan, wall, width, pen),
+            .. Bare(plan, wall, pen),
             .. plan.Windows(wall).SelectMany(w => Pane(w.Window, w.Left, w.Sill, w.Lamplit ? lit : null)),
             .. Lamps(plan, wall, width, pen),
             .. GroundLine(width),
@@ -50,6 +48,18 @@ public static class HouseElevation
     {
         var windows = building.Storeys.SelectMany(s => s.Rooms).SelectMany(r => r.Windows).Select(w => w.Wall).ToHashSet();
         return [.. Enum.GetValues<WallSide>().Where(w => w == WallSide.Front || windows.Contains(w))];
+    }
+
+    /// <summary>A wall with its roof, floors and rooms, before windows and lamps are drawn in.</summary>
+    internal static IEnumerable<Mark> Bare(HousePlan plan, WallSide wall, double pen)
+    {
+        var width = plan.Along(wall);
+        return
+        [
+            new Stroke(Trace.Rectangle(0, -plan.WallHeight, width, plan.WallHeight), Inks.Wall),
+            .. Roof(plan, wall, width),
+            .. Rooms(plan, wall, width, pen),
+        ];
     }
 
     private static IEnumerable<Mark> Roof(HousePlan plan, WallSide wall, double width)
@@ -127,17 +137,28 @@ public static class HouseElevation
         {
             foreach (var lamp in room.Lamps)
             {
-                var x = Seen(wall, width, room.Left + lamp.FromLeft, 0);
-                var y = -room.Floor - lamp.AboveFloor;
-                yield return new Stroke(Trace.Circle(x, y, LampRing), Inks.Hidden);
-                var d = LampRing * 0.707;
-                yield return new Stroke(new Trace().To(x - d, y - d).Line(x + d, y + d).To(x - d, y + d).Line(x + d, y - d).Open(), Inks.Thin);
-                yield return new Lettering(x + LampRing + (0.6 * pen), y + (0.9 * pen), lamp.Lamp.Name, Inks.LampName);
+                foreach (var mark in LampAt(Seen(wall, width, room.Left + lamp.FromLeft, 0), -room.Floor - lamp.AboveFloor, lamp.Lamp.Name, pen))
+                {
+                    yield return mark;
+                }
             }
         }
     }
 
-    private static IEnumerable<Mark> Pane(Window window, double left, double sill, double? lit)
+    /// <summary>A lamp hidden behind a wall or roof: a crossed ring with its name.</summary>
+    internal static IEnumerable<Mark> LampAt(double x, double y, string name, double pen)
+    {
+        const double d = LampRing * 0.707;
+        return
+        [
+            new Stroke(Trace.Circle(x, y, LampRing), Inks.Hidden),
+            new Stroke(new Trace().To(x - d, y - d).Line(x + d, y + d).To(x - d, y + d).Line(x + d, y - d).Open(), Inks.Thin),
+            new Lettering(x + LampRing + (0.6 * pen), y + (0.9 * pen), name, Inks.LampName),
+        ];
+    }
+
+    /// <summary>A window with its bars and sill; hatched where no lamp is behind it.</summary>
+    internal static IEnumerable<Mark> Pane(Window window, double left, double sill, double? lit)
     {
         var (w, h) = (window.Width.Millimetres, window.Height.Millimetres);
         if (lit is { } glow)

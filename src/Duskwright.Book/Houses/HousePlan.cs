@@ -12,6 +12,9 @@ internal sealed class HousePlan
     private const double UsualRise = 22;
     private const double UsualLampHeight = 0.75;
 
+    // As the results take a lamp whose distance from its pane nobody has said.
+    private const double UsualBehindPane = 20;
+
     internal HousePlan(BuildingResult result)
     {
         Result = result;
@@ -23,7 +26,7 @@ internal sealed class HousePlan
         {
             var height = storey.Height?.Millimetres ?? UsualStorey;
             Storeys.Add((storey, floor, height));
-            Rooms.AddRange(Laid(storey, floor, height, names));
+            Rooms.AddRange(Laid(storey, Storeys.Count - 1, floor, height, names));
             floor += height;
         }
 
@@ -68,35 +71,57 @@ internal sealed class HousePlan
                     var window = room.Windows[index];
                     var evenly = from + (share * (number + 1) / (alike.Count + 1)) - (window.Width.Millimetres / 2);
                     var sill = window.Sill?.Millimetres ?? Math.Min(UsualSill, height / 4);
-                    yield return new WindowPlan(window, window.FromLeft?.Millimetres ?? evenly, floor + sill, room.Lamps.Count > 0, s, r, index);
+                    yield return new WindowPlan(window, window.FromLeft?.Millimetres ?? evenly, floor + sill, room.Lamps.Count > 0, s, r, index) { From = from, Share = share, Floor = floor, Height = height };
                 }
             }
         }
     }
 
-    private IEnumerable<RoomPlan> Laid(Storey storey, double floor, double height, Queue<LampResult> names)
+    private IEnumerable<RoomPlan> Laid(Storey storey, int number, double floor, double height, Queue<LampResult> names)
     {
         var said = storey.Rooms.Sum(r => r.Width?.Millimetres ?? 0);
         var open = storey.Rooms.Count(r => r.Width is null);
         var left = 0.0;
-        foreach (var room in storey.Rooms)
+        foreach (var (room, index) in storey.Rooms.Select((r, i) => (r, i)))
         {
+            var depth = room.Depth?.Millimetres ?? Depth;
             var width = room.Width?.Millimetres ?? Math.Max(10, (Width - said) / open);
             var lamps = room.Lamps.Select((lamp, i) => new LampPlan(
                 names.Dequeue(),
                 lamp.FromLeft?.Millimetres ?? width * (i + 1) / (room.Lamps.Count + 1),
-                lamp.AboveFloor?.Millimetres ?? height * UsualLampHeight)).ToList();
-            yield return new RoomPlan(room, left, width, floor, height, lamps);
+                lamp.AboveFloor?.Millimetres ?? height * UsualLampHeight,
+                FromFront(room, lamp, depth))).ToList();
+            yield return new RoomPlan(room, number, index, left, width, depth, floor, height, lamps);
             left += width;
         }
     }
+
+    // A lamp's distance from its pane is measured from the wall of the room's first window.
+    private static double FromFront(Room room, Lamp lamp, double depth)
+    {
+        var behind = Math.Min(lamp.BehindPane?.Millimetres ?? UsualBehindPane, depth);
+        return room.Windows.Select(w => w.Wall).FirstOrDefault() switch { WallSide.Front => behind, WallSide.Back => depth - behind, _ => depth / 2 };
+    }
 }
 
-/// <summary>A room as it lies behind the front, mm.</summary>
-internal sealed record RoomPlan(Room Room, double Left, double Width, double Floor, double Height, IReadOnlyList<LampPlan> Lamps);
+/// <summary>A room as it lies behind the front, mm, and which it is of the document's.</summary>
+internal sealed record RoomPlan(Room Room, int Storey, int Index, double Left, double Width, double Depth, double Floor, double Height, IReadOnlyList<LampPlan> Lamps);
 
-/// <summary>A lamp in its room: from the room's left, up from its floor, mm.</summary>
-internal sealed record LampPlan(LampResult Lamp, double FromLeft, double AboveFloor);
+/// <summary>A lamp in its room: from the room's left, up from its floor and back from its front wall, mm.</summary>
+internal sealed record LampPlan(LampResult Lamp, double FromLeft, double AboveFloor, double FromFront);
 
 /// <summary>A window in its wall: left edge and lower edge as seen from outside, mm, whether its room holds a lamp, and which it is of the document's.</summary>
-internal sealed record WindowPlan(Window Window, double Left, double Sill, bool Lamplit, int Storey, int Room, int Index);
+internal sealed record WindowPlan(Window Window, double Left, double Sill, bool Lamplit, int Storey, int Room, int Index)
+{
+    /// <summary>Where its room's share of the wall begins, mm.</summary>
+    internal double From { get; init; }
+
+    /// <summary>How wide that share is, mm.</summary>
+    internal double Share { get; init; }
+
+    /// <summary>Its storey's floor above the ground, mm.</summary>
+    internal double Floor { get; init; }
+
+    /// <summary>Its storey's height, mm.</summary>
+    internal double Height { get; init; }
+}

@@ -31,7 +31,7 @@ public static class LampCard
 
         return result.Lamps.Count == 0
             ? []
-            : [Card("all lamps, spaced as you like", UsualSpacing * (result.Lamps.Count + 0.5), UsualHeight, [.. result.Lamps.Select((l, i) => new LampPlan(l, UsualSpacing * (i + 0.75), UsualHeight / 2))])];
+            : [Card("all lamps, spaced as you like", UsualSpacing * (result.Lamps.Count + 0.5), UsualHeight, [.. result.Lamps.Select((l, i) => new LampPlan(l, UsualSpacing * (i + 0.75), UsualHeight / 2, 0))])];
     }
 
     private static Drawing Card(string room, double width, double height, IReadOnlyList<LampPlan> lamps)

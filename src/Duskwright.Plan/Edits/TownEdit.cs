@@ -1,3 +1,4 @@
+using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 
 namespace Duskwright.Plan.Edits;
@@ -12,4 +13,9 @@ public abstract record TownEdit
     /// <param name="town">The town as it stands; it is not changed.</param>
     /// <returns>The town after the change; the same town where there is nothing to change.</returns>
     public abstract Town Apply(Town town);
+
+    /// <summary>What this edit must not do although a town may say it: a window drawn over another.</summary>
+    /// <param name="town">The town as it stands.</param>
+    /// <returns>The problems; none where nothing stands against the edit.</returns>
+    public virtual ItemList<Problem> Problems(Town town) => [];
 }

@@ -59,7 +59,7 @@ public partial class Shell
         return Math.Round(lux / unit) * unit;
     }
 
-    private bool IsHere(string place) => string.Equals(Place, place, StringComparison.OrdinalIgnoreCase) || (place == "Town" && Place is "" or "start" && place == "Town");
+    private bool IsHere(string place) => string.Equals(Place, place, StringComparison.OrdinalIgnoreCase) || (place == "Town" && Place is "" or "start" or "house");
 
     private void Look(Viewpoint view) => Navigation.NavigateTo(view.In(Place), replace: true);
 

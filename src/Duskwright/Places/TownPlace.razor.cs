@@ -1,22 +1,25 @@
-using Duskwright.Plan;
+using Duskwright.Pictures;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Quantities;
+using Duskwright.Plan;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Results;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace Duskwright.Places;
 
 /// <summary>The board; what is selected speaks in the margin.</summary>
 public partial class TownPlace
 {
+    private const double Coarse = 5;
+    private const double Fine = 1;
+
+    private readonly HandScript _hand;
     private bool _all;
     private ElementReference _board;
-    private IJSObjectReference? _script;
-    private DotNetObjectReference<TownPlace>? _self;
-    private bool _mounted;
+
+    public TownPlace() => _hand = new HandScript(Moved, Removed);
 
     private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Open.Town.Routes.Count > 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
 
@@ -40,13 +43,7 @@ public partial class TownPlace
 
     private IEnumerable<Finding> Notes(Subject subject) => Open.Study.Findings.Where(f => f.Subject == subject);
 
-    /// <summary>Called by the page's script when a house has been put down somewhere else, or moved by a key.</summary>
-    /// <param name="key">The building's key.</param>
-    /// <param name="right">How far to the right, mm.</param>
-    /// <param name="back">How far to the back, mm.</param>
-    /// <param name="turn">How far it is turned, degrees, counter-clockwise from above.</param>
-    [JSInvokable]
-    public Task Moved(string key, double right, double back, double turn) => InvokeAsync(() =>
+    private Task Moved(string key, double right, double back, double turn) => InvokeAsync(() =>
     {
         if (Open.Town.Board is not { } board || Open.Town.Buildings.FirstOrDefault(b => b.Key == key) is not { Place: { } place } house)
         {
@@ -59,33 +56,27 @@ public partial class TownPlace
         Open.Apply(new MoveBuilding(key, there, turn == 0 ? $"Move {house.Name}" : $"Turn {house.Name}"));
     });
 
+    private Task Removed(string key) => InvokeAsync(() =>
+    {
+        if (Open.Town.Buildings.FirstOrDefault(b => b.Key == key) is { } house)
+        {
+            Open.Apply(new RemoveBuilding(house));
+            Look(View with { At = null });
+        }
+    });
+
     public async ValueTask DisposeAsync()
     {
-        _self?.Dispose();
-        try
-        {
-            if (_script is not null)
-            {
-                await _script.DisposeAsync();
-            }
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone, and its script with it.
-        }
-
+        await _hand.DisposeAsync();
         Dispose();
         GC.SuppressFinalize(this);
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (!_mounted && Open.Town.Board is not null)
+        if (Open.Town.Board is not null)
         {
-            _mounted = true;
-            _self = DotNetObjectReference.Create(this);
-            _script = await Js.InvokeAsync<IJSObjectReference>("import", "./board.js");
-            await _script.InvokeVoidAsync("mount", _board, _self);
+            await _hand.MountAsync(Js, _board, Coarse, Fine);
         }
     }
 

@@ -92,7 +92,7 @@ public sealed class OpenTown : IDisposable
     public ItemList<Problem> Apply(TownEdit edit) => Do(() =>
     {
         var edited = edit.Apply(Town);
-        var problems = TownChecks.Of(edited);
+        var problems = edit.Problems(Town) is { Count: > 0 } against ? against : TownChecks.Of(edited);
         return problems.Count > 0 ? problems : Change(edited, edit.Label);
     });
 

@@ -1,6 +1,6 @@
-// Moves a house over the board while the hand moves it, and tells the program where it was put down, or how far the keys moved it.
+// Moves a house over the board, or a window over its wall, while the hand moves it, and tells the program where it was put down, or how far the keys moved it.
 // The framework draws what is inside a house anew after each edit; here only the house's own group is shifted meanwhile.
-export function mount(place, listener) {
+export function mount(place, listener, coarse, fine) {
   const least = 4;
   let held = null;
 
@@ -19,10 +19,21 @@ export function mount(place, listener) {
     if (!held.moved && Math.hypot(e.clientX - held.x, e.clientY - held.y) < least) return;
     if (!held.moved) { held.moved = true; held.svg.setPointerCapture(held.pointer); held.house.classList.add('held'); }
     held.house.setAttribute('transform', `translate(${dx} ${dy})`);
+    stretch(held, dx, dy);
     e.preventDefault();
   };
 
-  const let_go = house => { house.removeAttribute('transform'); house.classList.remove('held'); };
+  // What a corner sizes grows with it from its lower left corner.
+  const sized = house => house.dataset.key.startsWith('size:') ? house.ownerSVGElement.querySelector(`[data-key="${house.dataset.key.slice(5)}"]`) : null;
+  const stretch = (held, dx, dy) => {
+    const thing = sized(held.house);
+    if (!thing) return;
+    held.box ??= thing.getBBox();
+    const [x, y, w, h] = [held.box.x, held.box.y + held.box.height, held.box.width, held.box.height];
+    thing.setAttribute('transform', `translate(${x} ${y}) scale(${Math.max(.1, (w + dx) / w)} ${Math.max(.1, (h - dy) / h)}) translate(${-x} ${-y})`);
+  };
+
+  const let_go = house => { house.removeAttribute('transform'); sized(house)?.removeAttribute('transform'); house.classList.remove('held'); };
 
   const up = async e => {
     if (!held || e.pointerId !== held.pointer) return;
@@ -40,7 +51,8 @@ export function mount(place, listener) {
   const key = e => {
     if (e.key === 'Escape') { cancel(); return; }
     const house = e.target.closest?.('.pick[data-movable]');
-    const step = e.shiftKey ? 1 : 5;
+    if (house && e.key === 'Delete') { e.preventDefault(); listener.invokeMethodAsync('Removed', house.dataset.key); return; }
+    const step = e.shiftKey ? fine : coarse;
     const by = { ArrowLeft: [-step, 0, 0], ArrowRight: [step, 0, 0], ArrowUp: [0, step, 0], ArrowDown: [0, -step, 0], ',': [0, 0, 5], '.': [0, 0, -5] }[e.key];
     if (!house || !by) return;
     e.preventDefault();

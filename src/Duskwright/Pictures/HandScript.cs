@@ -1,0 +1,61 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Duskwright.Pictures;
+
+/// <summary>The script that moves what the hand moves over a drawing, and tells where it was put down.</summary>
+/// <param name="moved">Hears what was moved: its key, to the right and up in the drawing's units, and turned by, degrees.</param>
+/// <param name="removed">Hears the key of what is to be taken away.</param>
+public sealed class HandScript(Func<string, double, double, double, Task> moved, Func<string, Task> removed) : IAsyncDisposable
+{
+    private IJSObjectReference? _script;
+    private DotNetObjectReference<HandScript>? _self;
+
+    /// <summary>Begins to listen, once.</summary>
+    /// <param name="js">The page's scripts.</param>
+    /// <param name="place">What holds the drawing.</param>
+    /// <param name="coarse">How far an arrow key moves, units.</param>
+    /// <param name="fine">How far it moves with Shift, units.</param>
+    /// <returns>When it listens.</returns>
+    public async Task MountAsync(IJSRuntime js, ElementReference place, double coarse, double fine)
+    {
+        if (_self is null)
+        {
+            _self = DotNetObjectReference.Create(this);
+            _script = await js.InvokeAsync<IJSObjectReference>("import", "./board.js");
+            await _script.InvokeVoidAsync("mount", place, _self, coarse, fine);
+        }
+    }
+
+    /// <summary>Called by the script when something has been put down, or moved by a key.</summary>
+    /// <param name="key">Its key.</param>
+    /// <param name="right">To the right, units.</param>
+    /// <param name="up">Up, or towards the back, units.</param>
+    /// <param name="turn">Turned by, degrees, counter-clockwise.</param>
+    /// <returns>When it has been heard.</returns>
+    [JSInvokable]
+    public Task Moved(string key, double right, double up, double turn) => moved(key, right, up, turn);
+
+    /// <summary>Called by the script when something is to be taken away.</summary>
+    /// <param name="key">Its key.</param>
+    /// <returns>When it has been heard.</returns>
+    [JSInvokable]
+    public Task Removed(string key) => removed(key);
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        _self?.Dispose();
+        try
+        {
+            if (_script is not null)
+            {
+                await _script.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone, and its script with it.
+        }
+    }
+}
