@@ -45,10 +45,17 @@ public static class BenchBook
         return flow.Pages;
     }
 
+    /// <summary>The words of the town's own sheets, each of which can be printed alone.</summary>
+    /// <param name="study">The town's results.</param>
+    /// <returns>The words, in the order of the book.</returns>
+    public static IReadOnlyList<string> SheetWords(TownStudy study) =>
+        [.. Sheets(study, new BookOptions(PaperSize.A4, DateOnly.MinValue)).Where(s => s.Building is null).Select(s => s.Id)];
+
     private static IEnumerable<BookSheet> Sheets(TownStudy study, BookOptions options) =>
     [
         new("cautions", () => "Before you begin", flow => Cautions(flow, study)),
         new("board", () => "The board", flow => BoardSheet.Draw(flow, study, options)),
+        new("tiles", () => "The board at full size", flow => TilesSheet.Draw(flow, study, options)),
         new("bank", () => "The bank", flow => BankSheet.Draw(flow, study)),
         Listed("pack", () => TownLists.Packs(study), [0.05f, 0.1f, 0.13f, 0.09f, 0.05f, 0.09f, 0.13f, 0.08f, 0.08f, 0.12f, 0.08f], "With all switches on, on cells as full as they are now. Half light is when the worst lamp looks dim; at a third the show is spoiled."),
         Listed("switch", () => TownLists.Switches(study), [0.08f, 0.16f, 0.06f, 0.06f, 0.1f, 0.14f, 0.28f, 0.12f], "Read at the switch, with this switch alone on."),

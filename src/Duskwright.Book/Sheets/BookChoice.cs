@@ -4,7 +4,7 @@ namespace Duskwright.Book.Sheets;
 
 /// <summary>Which part of the book is printed.</summary>
 /// <param name="Kind">Which.</param>
-/// <param name="Key">Key of the building or id of the pack; none for the others.</param>
+/// <param name="Key">Key of the building, id of the pack or word of the sheet; none for the others.</param>
 public sealed record BookChoice(BookPart Kind, string? Key = null)
 {
     /// <summary>The whole book.</summary>
@@ -23,9 +23,15 @@ public sealed record BookChoice(BookPart Kind, string? Key = null)
     /// <returns>The choice.</returns>
     public static BookChoice Pack(string id) => new(BookPart.Pack, id);
 
+    /// <summary>One of the town's own sheets: the board's tiles, the circuits, the cut list.</summary>
+    /// <param name="id">One of <see cref="BenchBook.SheetWords"/>.</param>
+    /// <returns>The choice.</returns>
+    public static BookChoice Sheet(string id) => new(BookPart.Sheet, id);
+
     internal bool Holds(BookSheet sheet, TownStudy study) => Kind switch
     {
         BookPart.Labels => sheet.Id == BenchBook.LabelsId,
+        BookPart.Sheet => sheet.Id == Key,
         BookPart.Building => sheet.Building == Key,
         BookPart.Pack => sheet.Building is { } key && study.Packs.First(p => p.Supply.Id == Key).Buildings.Contains(key),
         _ => true,
@@ -46,4 +52,7 @@ public enum BookPart
 
     /// <summary>The buildings of one pack.</summary>
     Pack,
+
+    /// <summary>One of the town's own sheets.</summary>
+    Sheet,
 }

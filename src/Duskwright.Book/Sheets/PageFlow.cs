@@ -15,6 +15,9 @@ internal sealed class PageFlow : IDisposable
     private const float FootHeight = 8;
     private const float RulerHeight = 12;
     private const int RulerLength = 60;
+    private const float HeadingPoints = 20;
+    private const float RuleGap = 0.8f;
+    private const float BelowRule = 3;
     private readonly SKDocument _document;
     private readonly (float Width, float Height) _upright;
     private readonly string _town;
@@ -32,7 +35,7 @@ internal sealed class PageFlow : IDisposable
 
     internal PageFlow(Stream stream, string town, BookOptions options)
     {
-        _upright = options.Paper == PaperSize.A4 ? (210f, 297f) : (215.9f, 279.4f);
+        _upright = Upright(options.Paper);
         _page = _upright;
         _town = town;
         _date = options.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
@@ -41,6 +44,15 @@ internal sealed class PageFlow : IDisposable
 
         // With 2540 dots an inch Skia keeps the page's size to a hundredth of a millimetre.
         _document = SKDocument.CreatePdf(stream, new SKDocumentPdfMetadata { RasterDpi = 2540, Title = $"{town}, bench book", Creation = printed, Modified = printed });
+    }
+
+    /// <summary>What a page has room for below a heading of one line, mm.</summary>
+    internal static (float Width, float Height) Body(PaperSize paper, bool lying, bool ruled)
+    {
+        var (width, height) = Upright(paper);
+        (width, height) = lying ? (height, width) : (width, height);
+        using var font = Face.At(Face.Speaks, HeadingPoints);
+        return (width - (2 * Margin), height - (2 * Margin) - FootHeight - (ruled ? RulerHeight : 0) - (font.Size * LineGap) - BelowRule - RuleGap);
     }
 
     /// <summary>What stands on all pages so far, their feet left out, in so many letters.</summary>
@@ -74,7 +86,7 @@ internal sealed class PageFlow : IDisposable
         _y = Margin;
         Heading(heading);
         Rule(0.35f);
-        _y += 3;
+        _y += BelowRule;
         _top = _y;
     }
 
@@ -198,6 +210,8 @@ internal sealed class PageFlow : IDisposable
         }
     }
 
+    private static (float Width, float Height) Upright(PaperSize paper) => paper == PaperSize.A4 ? (210f, 297f) : (215.9f, 279.4f);
+
     private static float Points(float millimetres) => millimetres * 72 / 25.4f;
 
     private static SKPaint Pen(float weight) => new() { Style = SKPaintStyle.Stroke, StrokeWidth = weight, Color = SKColors.Black, IsAntialias = true };
@@ -243,7 +257,7 @@ internal sealed class PageFlow : IDisposable
     // A heading has two lines at most; a longer one ends in an ellipsis, and the lists have the whole of it.
     private void Heading(string heading)
     {
-        using var font = Face.At(Face.Speaks, 20);
+        using var font = Face.At(Face.Speaks, HeadingPoints);
         var lines = Wrapped(font, heading, Width).Take(3).ToList();
         foreach (var (line, i) in lines.Take(2).Select((l, i) => (l, i)))
         {
@@ -291,7 +305,7 @@ internal sealed class PageFlow : IDisposable
     private void Rule(float weight)
     {
         using var pen = Pen(weight);
-        _y += 0.8f;
+        _y += RuleGap;
         _canvas!.DrawLine(Margin, _y, Margin + Width, _y, pen);
     }
 

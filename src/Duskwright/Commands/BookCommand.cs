@@ -19,7 +19,7 @@ internal static class BookCommand
         var town = Shared.TownPath();
         var folder = Shared.Out("the folder to write into; made where it is not there");
         var paper = Typed.OneOf("--paper", "A4 or Letter", PaperSize.A4);
-        var only = new Option<string?>("--only") { Description = "print a part alone: labels, house:KEY or pack:ID" };
+        var only = new Option<string?>("--only") { Description = "print a part alone: labels, house:KEY, pack:ID, or a sheet by its word: tiles, bank, cut" };
         var since = new Option<string?>("--since") { Description = "an earlier state of the town (a file); only sheets that have changed since are printed" };
         var json = Shared.Json();
         var command = new Verb(
@@ -55,7 +55,7 @@ internal static class BookCommand
         var study = TownStudy.Of(town);
         if (BookToday.Choice(study, only) is not { } choice)
         {
-            Console.Error.WriteLine($"--only is {only}; labels, house: with a house's key ({string.Join(", ", town.Buildings.Take(3).Select(b => b.Key))} …) or pack: with a pack's id ({string.Join(", ", town.Supplies.Select(s => s.Id))}) is allowed.");
+            Console.Error.WriteLine($"--only is {only}; labels, house: with a house's key ({string.Join(", ", town.Buildings.Take(3).Select(b => b.Key))} …), pack: with a pack's id ({string.Join(", ", town.Supplies.Select(s => s.Id))}) or a sheet ({string.Join(", ", BenchBook.SheetWords(study))}) is allowed.");
             return ExitCode.BadInput;
         }
 

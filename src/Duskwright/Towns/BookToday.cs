@@ -21,7 +21,7 @@ public static class BookToday
     /// <returns>Routes; empty where some are taken or the town has no board.</returns>
     public static ItemList<Plan.Document.Route> Suggested(Town town) => town.Routes.Count > 0 ? [] : RouteProposal.Of(town).Edit.Routes;
 
-    /// <summary>What part of the book is meant by a word: "labels", "house:chandlery", "pack:3", or nothing for the whole.</summary>
+    /// <summary>What part of the book is meant by a word: "labels", "tiles", "house:chandlery", "pack:3", or nothing for the whole.</summary>
     /// <param name="study">The town's results.</param>
     /// <param name="word">The word.</param>
     /// <returns>The choice; none where the word names nothing that is there.</returns>
@@ -29,6 +29,7 @@ public static class BookToday
     {
         null or [""] => BookChoice.Whole,
         ["labels"] => BookChoice.Labels,
+        [var id] when BenchBook.SheetWords(study).Contains(id) => BookChoice.Sheet(id),
         ["house", var key] when study.Buildings.Any(b => b.Building.Key == key && b.Lamps.Count > 0) => BookChoice.Building(key),
         ["pack", var id] when study.Packs.Any(p => p.Supply.Id == id && p.Lamps > 0) => BookChoice.Pack(id),
         _ => null,
