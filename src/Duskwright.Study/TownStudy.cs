@@ -75,6 +75,14 @@ public sealed class TownStudy
     /// <summary>How much of the view flickers, from each place people look from; none where nothing flickers behind a described pane.</summary>
     public ItemList<FlickerResult> Flicker => FlickerResult.Of(_resolved.Value, _circuits.Value, Buildings);
 
+    /// <summary>Three seconds of each window of a building with flickering lamps behind it, as chance might have them.</summary>
+    /// <param name="building">Its key.</param>
+    /// <returns>One for each such window; none where nothing flickers.</returns>
+    public ItemList<PaneFlicker> FlickerOf(string building) => PaneFlicker.Of(this, building);
+
+    /// <summary>The houses whose windows differ in colour so that it is noticed, each with its most unlike two, the most unlike first.</summary>
+    public ItemList<UnlikeColours> UnlikeColours => Results.UnlikeColours.Of(this);
+
     /// <summary>How long each kind of lamp lives when the town is lit as its show says.</summary>
     public ItemList<LampLife> LampLives => LampLife.Of(this);
 

@@ -33,6 +33,19 @@ public class FlickerResultTests
     public void A_room_lit_by_one_flickering_lamp_is_modulated_fully() =>
         Assert.Equal(1, Assert.Single(TownStudy.Of(Town(14)).Flicker).Modulation.Value, 1e-12);
 
+    [Fact]
+    public void A_course_of_a_window_is_dark_or_lit_and_lit_it_is_its_mean_over_the_share_of_the_time()
+    {
+        var study = TownStudy.Of(Town(14));
+        var course = Assert.Single(study.FlickerOf(study.Buildings[0].Building.Key));
+        Assert.Equal(0, course.Steps[0].At);
+        Assert.Equal(2, course.Steps.Select(s => Math.Round(s.Luminance, 9)).Distinct().Count());
+        Assert.Equal(0, course.Steps.Min(s => s.Luminance));
+
+        // Lit share 0.65: common practice, no source.
+        Assert.Equal(course.Pane.Luminance.Value / 0.65, course.Steps.Max(s => s.Luminance), 1e-9);
+    }
+
     // A hearth 0.3 m before the eye, the window at the eye's height.
     private static Town Town(double window) => new()
     {

@@ -1,6 +1,7 @@
 using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Wires;
 using Duskwright.Light.Camera;
+using Duskwright.Light.Colour;
 using Duskwright.Light.Leaks;
 using Duskwright.Light.Perception;
 
@@ -79,6 +80,10 @@ internal static class Laws
         x => x[0] + ((x[1] - x[0]) * (x[2] - x[4]) / (x[2] - x[3])));
 
     internal static Law LightnessOfShare { get; } = new("lightness = 116 × ∛share − 16", "CIE 1976 L*, CIE 15", x => Lightness.OfShare(x[0]));
+
+    /// <summary>Inputs: x and y of one light, x and y of the other.</summary>
+    internal static Law ColourApart { get; } = new(
+        "ΔE = √(Δa*² + Δb*²), both as bright as the white", "CIE 1976 L*a*b*, CIE 15; the eye takes lamplight (illuminant A) as white", x => ColourDifference.Between(new Chromaticity(x[0], x[1]), new Chromaticity(x[2], x[3]), ColourDifference.Lamplight));
 
     internal static Law RoomLightLimit { get; } = new(
         "room light = π × pane ÷ (1.7 × 0.8)", "1.7 times white reads as luminous: Bonato and Gilchrist, Perception 23 (1994) 991", x => ReadsAsLit.RoomLuxLimit(x[0]));

@@ -14,7 +14,7 @@ namespace Duskwright.Study.Results;
 public sealed record FlickerResult
 {
     // How often the driver of a flickering lamp changes state: common practice, no source.
-    private const double TypicalHertz = 12;
+    internal const double TypicalHertz = 12;
     private const double LeastHertz = 5;
     private const double MostHertz = 25;
 

@@ -1,3 +1,4 @@
+using Duskwright.Light.Colour;
 using Duskwright.Plan;
 using Duskwright.Study.Figures;
 
@@ -29,6 +30,9 @@ public sealed record PaneResult
 
     /// <summary>Whether that hue lies outside what a screen can show and was mixed with white of the same luminance until it fitted.</summary>
     public bool ColourOutsideScreen { get; init; }
+
+    /// <summary>Its colour, CIE 1931; none where it is dark.</summary>
+    public Chromaticity? Chromaticity { get; init; }
 
     /// <summary>Its correlated colour temperature, K; none where it is dark or its colour has none.</summary>
     public double? ColourKelvin { get; init; }

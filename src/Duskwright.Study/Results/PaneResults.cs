@@ -98,6 +98,7 @@ internal static class PaneResults
                 ReadsAsLitTo = Figure.From(Laws.RoomLightLimit, "reads as lit up to", "lx", luminance),
                 Colour = colour?.Hex,
                 ColourOutsideScreen = colour?.Outside ?? false,
+                Chromaticity = light.Y > 0 ? light.Chromaticity : null,
                 ColourKelvin = light.Y > 0 ? light.Chromaticity.ColourTemperature()?.Kelvin : null,
                 HotSpotRatio = look.HotSpotRatio,
                 MapColumns = look.Grid.Columns,

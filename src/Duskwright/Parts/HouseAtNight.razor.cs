@@ -17,6 +17,10 @@ public partial class HouseAtNight
 
     private List<PaneFinishes> Finishes => [.. Study.Finishes(House)];
 
+    private UnlikeColours? Colours => Study.UnlikeColours.FirstOrDefault(c => c.One.Building == House);
+
+    private PaneFlicker? Flickers => Study.FlickerOf(House).MaxBy(f => f.Steps.Max(s => s.Luminance));
+
     // What needs most, for each way out and each material.
     private List<Leak> Leaks => [.. Study.Leaks.Where(l => l.Building == House).SelectMany(l => l.Leaks).GroupBy(l => (l.What, l.Covering)).Select(g => g.MaxBy(l => l.Coats.Value)!)];
 }
