@@ -23,7 +23,7 @@ public static class WiringSketch
     /// <returns>The drawing, and more of the same where the lamps do not fit beside one another; none without lamps.</returns>
     public static IReadOnlyList<Drawing> Of(TownStudy study, BuildingResult result)
     {
-        var joint = 3;
+        var joints = JointNumbers.Of(result.Lamps);
         var drawings = new List<Drawing>();
         foreach (var (lamps, i) in result.Lamps.Chunk(MostLamps).Select((l, i) => (l, i)))
         {
@@ -33,13 +33,13 @@ public static class WiringSketch
             marks.Add(new Stroke(Trace.Segment(i == 0 ? 54 : HouseLeft - 12, Bottom, right - Pitch + 4, Bottom), Inks.Conductor));
             foreach (var (lamp, l) in lamps.Select((lamp, l) => (lamp, l)))
             {
-                marks.AddRange(Branch(lamp, HouseLeft + 12 + (l * Pitch), ref joint));
+                marks.AddRange(Branch(lamp, joints[(i * MostLamps) + l], HouseLeft + 12 + (l * Pitch)));
             }
 
             if (i == 0)
             {
-                marks.AddRange(Joint(HouseLeft + 4, Top, 1, above: true));
-                marks.AddRange(Joint(HouseLeft + 4, Bottom, 2, above: false));
+                marks.AddRange(Joint(HouseLeft + 4, Top, JointNumbers.Plus, above: true));
+                marks.AddRange(Joint(HouseLeft + 4, Bottom, JointNumbers.Minus, above: false));
             }
 
             marks.Add(new Stroke(Trace.Rectangle(HouseLeft, Top - 7, right - HouseLeft + 2, Bottom - Top + 15), Inks.Fold));
@@ -107,7 +107,7 @@ public static class WiringSketch
         new Lettering(HouseLeft - 10, Top - 2, "+", Inks.Ref, Anchor.Middle),
     ];
 
-    private static List<Mark> Branch(LampResult lamp, double x, ref int joint)
+    private static List<Mark> Branch(LampResult lamp, (int? Before, int After) joints, double x)
     {
         var middle = (Top + Bottom) / 2;
         List<Mark> marks = [new Stroke(Trace.Circle(x, Top, 0.7), Inks.Solid), new Stroke(Trace.Circle(x, Bottom, 0.7), Inks.Solid)];
@@ -119,34 +119,20 @@ public static class WiringSketch
             marks.Add(new Stroke(Trace.Segment(x, Top + 14.4, x, symbol - 3), Inks.Conductor));
             marks.Add(new Lettering(x + 2.6, Top + 10, $"R{lamp.Name.TrimStart('L')}", Inks.Ref));
             marks.Add(new Lettering(x + 2.6, Top + 13.6, FigureText.Of(lamp.Resistor), Inks.Value));
-            marks.AddRange(Joint(x, Top + 19, joint++, above: null));
+            marks.AddRange(Joint(x, Top + 19, joints.Before!.Value, above: null));
         }
         else
         {
             marks.Add(new Stroke(Trace.Segment(x, Top, x, symbol - 3), Inks.Conductor));
         }
 
-        marks.AddRange(lamp.Part.Kind == LampKind.Filament ? Filament(x, symbol) : Diode(x, symbol));
+        marks.Add(new Placed(x, symbol, 0, (lamp.Part.Kind == LampKind.Filament ? Symbols.Filament() : Symbols.Diode()).ToItemList()));
         marks.Add(new Stroke(Trace.Segment(x, symbol + 2.6, x, Bottom), Inks.Conductor));
-        marks.AddRange(Joint(x, symbol + 6, joint++, above: null));
+        marks.AddRange(Joint(x, symbol + 6, joints.After, above: null));
         marks.Add(new Lettering(x + 2, symbol + 9, lamp.Name, Inks.Ref));
         marks.Add(new Lettering(x + 2, symbol + 12.2, lamp.Room ?? "", Inks.Tiny));
         return marks;
     }
-
-    private static IEnumerable<Mark> Diode(double x, double y) =>
-    [
-        new Stroke(new Trace().To(x - 2.6, y - 2.4).Line(x + 2.6, y - 2.4).Line(x, y + 2.2).Closed(), Inks.Card),
-        new Stroke(Trace.Segment(x - 2.6, y + 2.4, x + 2.6, y + 2.4), Inks.Conductor),
-        new Stroke(Trace.Segment(x, y - 3, x, y - 2.4), Inks.Conductor),
-        new Stroke(new Trace().To(x + 3.2, y).Line(x + 5.8, y - 2).To(x + 4.6, y - 1.9).Line(x + 5.8, y - 2).Line(x + 5.4, y - 0.9).To(x + 3.2, y + 2).Line(x + 5.8, y).To(x + 4.6, y + 0.1).Line(x + 5.8, y).Line(x + 5.4, y + 1.1).Open(), Inks.Thin),
-    ];
-
-    private static IEnumerable<Mark> Filament(double x, double y) =>
-    [
-        new Stroke(Trace.Circle(x, y, 2.8), Inks.Card),
-        new Stroke(new Trace().To(x - 2, y - 2).Line(x + 2, y + 2).To(x - 2, y + 2).Line(x + 2, y - 2).Open(), Inks.Edge),
-    ];
 
     // A numbered joint: above or below a rail, or to the left of a branch.
     private static IEnumerable<Mark> Joint(double x, double y, int number, bool? above)

@@ -57,6 +57,7 @@ public static class BenchBook
         new("board", () => "The board", flow => BoardSheet.Draw(flow, study, options)),
         new("tiles", () => "The board at full size", flow => TilesSheet.Draw(flow, study, options)),
         new("bank", () => "The bank", flow => BankSheet.Draw(flow, study)),
+        new("circuits", () => "Circuits", flow => CircuitSheet.Draw(flow, study, options)),
         Listed("pack", () => TownLists.Packs(study), [0.05f, 0.1f, 0.13f, 0.09f, 0.05f, 0.09f, 0.13f, 0.08f, 0.08f, 0.12f, 0.08f], "With all switches on, on cells as full as they are now. Half light is when the worst lamp looks dim; at a third the show is spoiled."),
         Listed("switch", () => TownLists.Switches(study), [0.08f, 0.16f, 0.06f, 0.06f, 0.1f, 0.14f, 0.28f, 0.12f], "Read at the switch, with this switch alone on."),
         Listed("load", () => TownLists.Loads(study), [0.08f, 0.2f, 0.07f, 0.3f, 0.08f, 0.07f, 0.08f, 0.12f], "What each house takes with all its lamps on."),

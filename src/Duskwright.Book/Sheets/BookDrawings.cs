@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Book.Diagrams;
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Houses;
 using Duskwright.Book.Plans;
@@ -27,6 +28,10 @@ public static class BookDrawings
         {
             yield return ("bank", BankPlan.Of(study, moment, null));
             yield return ("run-times", RunTimePlot.Of(study));
+            foreach (var (packs, pages) in CircuitDiagram.Of(study))
+            {
+                yield return ($"circuit-{string.Join('-', packs)}", pages[0]);
+            }
         }
 
         foreach (var house in study.Buildings.Where(b => b.Lamps.Count > 0))

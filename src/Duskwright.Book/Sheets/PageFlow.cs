@@ -11,7 +11,7 @@ internal sealed class PageFlow : IDisposable
 {
     internal const float Margin = 15;
 
-    private const float LineGap = 1.35f;
+    internal const float LineGap = 1.35f;
     private const float FootHeight = 8;
     private const float RulerHeight = 12;
     private const int RulerLength = 60;
