@@ -67,6 +67,95 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         }
     }
 
+    [Fact]
+    public async Task Two_houses_are_chosen_together_and_moved_in_one_step()
+    {
+        var page = await app.OpenAsync("town");
+        var (one, other) = (page.Locator(".board .pick[data-key='chandlery']"), page.Locator(".board .pick[data-key='lookout']"));
+        await one.ClickAsync();
+        await other.ClickAsync(new() { Modifiers = [KeyboardModifier.Shift] });
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("2 houses together");
+        await Expect(page.Locator(".margin .speaks")).ToContainTextAsync("mm apart");
+        var was = (await other.BoundingBoxAsync())!;
+        await one.PressAsync("ArrowUp");
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        await Expect(undo).ToHaveAttributeAsync("title", "Move 2 houses together");
+        Assert.True((await other.BoundingBoxAsync())!.Y < was.Y);
+        await undo.ClickAsync();
+        await Expect(undo).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task The_board_comes_nearer_by_wheel_key_and_button_and_a_drag_still_follows_the_hand()
+    {
+        var page = await app.OpenAsync("town");
+        var house = page.Locator(".board .pick[data-key='chandlery']");
+        var whole = (await house.BoundingBoxAsync())!;
+        await page.GetByRole(AriaRole.Button, new() { Name = "Nearer" }).ClickAsync();
+        await house.FocusAsync();
+        await page.Keyboard.PressAsync("+");
+        await Expect(page.Locator("[data-near='2.25']")).ToHaveCountAsync(1);
+        Assert.True((await house.BoundingBoxAsync())!.Width > whole.Width * 2);
+        var near = (await house.BoundingBoxAsync())!;
+        await DragAsync(page, house, 40, 0);
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true })).ToHaveAttributeAsync("title", "Move Chandlery");
+        Assert.InRange((await house.BoundingBoxAsync())!.X - near.X, 30, 50);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Whole board" }).ClickAsync();
+        Assert.Equal(whole.Width, (await house.BoundingBoxAsync())!.Width, 1);
+    }
+
+    [Fact]
+    public async Task A_wireway_is_drawn_on_the_board_bent_and_taken_away_and_a_hole_is_put_down_by_typing()
+    {
+        var page = await app.OpenAsync("town");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Wireway", Exact = true }).ClickAsync();
+        var board = (await page.Locator("svg.board").BoundingBoxAsync())!;
+        await page.Mouse.ClickAsync(board.X + (board.Width * .4f), board.Y + (board.Height * .6f));
+        await Expect(page.Locator(".drafting [role=status]")).ToContainTextAsync("needed");
+        await page.Mouse.ClickAsync(board.X + (board.Width * .5f), board.Y + (board.Height * .7f));
+        await Expect(page.Locator(".drafting [role=status]")).ToContainTextAsync("2 points");
+        await page.GetByRole(AriaRole.Button, new() { Name = "It is done" }).ClickAsync();
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        await Expect(undo).ToHaveAttributeAsync("title", "One wireway more");
+        var way = page.Locator(".board .pick[data-key='way:w1']");
+        await way.PressAsync("Enter");
+        await page.Locator(".board .pick[data-key='corner:1:way:w1']").PressAsync("ArrowUp");
+        await Expect(undo).ToHaveAttributeAsync("title", "Bend wireway w1");
+        await way.PressAsync("Delete");
+        await Expect(way).ToHaveCountAsync(0);
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Hole", Exact = true }).ClickAsync();
+        await page.GetByLabel("From the left edge").FillAsync("50 cm");
+        await page.GetByLabel("From the front edge").FillAsync("200");
+        await page.Keyboard.PressAsync("Tab");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put a point there" }).ClickAsync();
+        await Expect(page.Locator(".board .pick[data-key='hole:h1']")).ToHaveCountAsync(1);
+        foreach (var label in (string[])["One hole more", "A wireway less: w1", "Bend wireway w1", "One wireway more"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", label);
+            await undo.ClickAsync();
+        }
+    }
+
+    [Theory]
+    [InlineData(false, false)]
+    [InlineData(true, true)]
+    public async Task The_ground_uncovered_is_open_to_everybody(bool dark, bool phone)
+    {
+        var page = await app.OpenAsync("town", dark, phone);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Holes, wireways and the bank" }).ClickAsync();
+        await page.Locator(".board .pick[data-key='bank']").PressAsync("Enter");
+        await Expect(page.GetByLabel("Pocket, width")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Measure" }).ClickAsync();
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
+        {
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"ground-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}.png"), FullPage = true });
+        }
+    }
+
     [Theory]
     [InlineData(false, false)]
     [InlineData(true, true)]

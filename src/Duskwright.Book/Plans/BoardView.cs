@@ -12,6 +12,15 @@ public sealed record BoardView
     /// <summary>What is chosen: a building's key, or "pack:" and a supply's id.</summary>
     public string? Chosen { get; init; }
 
+    /// <summary>The keys of buildings that are chosen together, to be moved as one.</summary>
+    public ItemList<string> Together { get; init; } = [];
+
+    /// <summary>Whether holes, wireways, scenery, the bank and the places to look from can be chosen and moved.</summary>
+    public bool ByHand { get; init; }
+
+    /// <summary>A line that is being drawn or measured; none where the hand draws nothing.</summary>
+    public ItemList<Point> Draft { get; init; } = [];
+
     /// <summary>Routes that are only suggested.</summary>
     public ItemList<Route> Suggested { get; init; } = [];
 

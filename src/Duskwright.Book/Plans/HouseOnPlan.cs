@@ -24,8 +24,8 @@ internal sealed class HouseOnPlan
     {
         _result = result;
         var place = result.Building.Place!;
-        _width = place.Width?.Millimetres ?? UsualSide;
-        _depth = place.Round ? _width : place.Depth?.Millimetres ?? UsualSide;
+        _width = place.Outline.Count > 2 ? 2 * place.Outline.Max(p => Math.Abs(p.X.Millimetres)) : place.Width?.Millimetres ?? UsualSide;
+        _depth = place.Outline.Count > 2 ? 2 * place.Outline.Max(p => Math.Abs(p.Y.Millimetres)) : place.Round ? _width : place.Depth?.Millimetres ?? UsualSide;
         X = place.At.X.Millimetres;
         Y = boardDepth - place.At.Y.Millimetres;
         var now = moment.Lamps.Where(l => l.Building == result.Building.Key).ToList();
@@ -63,13 +63,14 @@ internal sealed class HouseOnPlan
     internal Part Drawn(BoardView view)
     {
         var marks = new List<Mark>();
-        if (Building.Key == view.Chosen)
+        var chosen = Building.Key == view.Chosen || view.Together.Contains(Building.Key);
+        if (chosen)
         {
             marks.Add(new Stroke(Trace.Ellipse(X, Y, (_width / 2) + 18, (_depth / 2) + 18), Inks.Ring));
         }
 
         marks.Add(new Placed(X, Y, Turn, Body().ToItemList()));
-        return new Part(marks.ToItemList()) { Key = Building.Key, Words = Spoken(), Chosen = Building.Key == view.Chosen };
+        return new Part(marks.ToItemList()) { Key = Building.Key, Words = Spoken(), Chosen = chosen };
     }
 
     /// <summary>What stands beside the house, its lines from the top; none for lamps and boats.</summary>
@@ -119,7 +120,7 @@ internal sealed class HouseOnPlan
                 yield return new Stroke(Trace.Circle(0, 0, 3.5), lantern) { Lit = _lit };
                 break;
             default:
-                foreach (var mark in Building.Place!.Round ? RoundRoof() : SquareRoof())
+                foreach (var mark in Building.Place!.Outline.Count > 2 ? OwnRoof() : Building.Place.Round ? RoundRoof() : SquareRoof())
                 {
                     yield return mark;
                 }
@@ -131,6 +132,22 @@ internal sealed class HouseOnPlan
 
                 break;
         }
+    }
+
+    // Of any shape: hips run from its corners to its middle.
+    private IEnumerable<Mark> OwnRoof()
+    {
+        var corners = Building.Place!.Outline.Select(p => (p.X.Millimetres, -p.Y.Millimetres)).ToList();
+        yield return new Stroke(Trace.Chain(corners.Select(c => (c.Item1 + 6, c.Item2 + 7)), closed: true), Inks.Shade);
+        yield return new Stroke(Trace.Chain(corners, closed: true), Covering());
+        var (x, y) = (corners.Average(c => c.Item1), corners.Average(c => c.Item2));
+        var hips = new Trace();
+        foreach (var corner in corners)
+        {
+            hips.To(corner.Item1, corner.Item2).Line(x, y);
+        }
+
+        yield return new Stroke(hips.Open(), Inks.Fine);
     }
 
     private IEnumerable<Mark> RoundRoof()

@@ -47,4 +47,7 @@ public enum SceneryKind
 
     /// <summary>Something wire cannot pass: a batten, leg or magnet under the board, an outline.</summary>
     Obstacle,
+
+    /// <summary>An opening in the board or its edge through which a hand reaches the wires, an outline.</summary>
+    Hatch,
 }

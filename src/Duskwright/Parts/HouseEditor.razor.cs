@@ -14,6 +14,7 @@ namespace Duskwright.Parts;
 public partial class HouseEditor
 {
     private const int MostLeds = 200;
+    private const int MostInTerrace = 30;
     private string? _wrong;
 
     [Parameter, EditorRequired]
@@ -111,6 +112,30 @@ public partial class HouseEditor
         else
         {
             Wrong("Turned", text, "degrees from -360 to 360");
+        }
+    }
+
+    private void SayGround(Placement place, string ground)
+    {
+        if (ground != "own")
+        {
+            Move(place with { Round = ground == "round", Outline = [] }, ground == "round" ? "make it round" : "make it a rectangle");
+        }
+    }
+
+    private void SayTerrace(string text)
+    {
+        if (House.Place is not { Width: not null, Round: false, Outline.Count: 0 })
+        {
+            _wrong = "A terrace needs a rectangular house of a known width; say its width first.";
+        }
+        else if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var houses) && houses is >= 2 and <= MostInTerrace)
+        {
+            _wrong = Told(Open.Apply(new AddTerrace(House, houses)));
+        }
+        else
+        {
+            Wrong("A terrace of", text, $"a whole number from 2 to {MostInTerrace}");
         }
     }
 

@@ -11,19 +11,31 @@ public sealed class HandScript(Func<string, double, double, double, Task> moved,
     private IJSObjectReference? _script;
     private DotNetObjectReference<HandScript>? _self;
 
+    /// <summary>Hears the keys of what is to be chosen beside what is chosen already.</summary>
+    public Func<string[], Task> OnFramed { get; init; } = _ => Task.CompletedTask;
+
+    /// <summary>Hears where a point was put down, in the drawing's units.</summary>
+    public Func<double, double, Task> OnPlaced { get; init; } = (_, _) => Task.CompletedTask;
+
     /// <summary>Begins to listen, once.</summary>
     /// <param name="js">The page's scripts.</param>
     /// <param name="place">What holds the drawing.</param>
     /// <param name="coarse">How far an arrow key moves, units.</param>
     /// <param name="fine">How far it moves with Shift, units.</param>
+    /// <param name="zoomed">Whether the drawing can be brought nearer.</param>
     /// <returns>When it listens.</returns>
-    public async Task MountAsync(IJSRuntime js, ElementReference place, double coarse, double fine)
+    public async Task MountAsync(IJSRuntime js, ElementReference place, double coarse, double fine, bool zoomed = false)
     {
         if (_self is null)
         {
             _self = DotNetObjectReference.Create(this);
             _script = await js.InvokeAsync<IJSObjectReference>("import", "./board.js");
             await _script.InvokeVoidAsync("mount", place, _self, coarse, fine);
+            if (zoomed)
+            {
+                await using var zoom = await js.InvokeAsync<IJSObjectReference>("import", "./zoom.js");
+                await zoom.InvokeVoidAsync("zoomable", place);
+            }
         }
     }
 
@@ -41,6 +53,19 @@ public sealed class HandScript(Func<string, double, double, double, Task> moved,
     /// <returns>When it has been heard.</returns>
     [JSInvokable]
     public Task Removed(string key) => removed(key);
+
+    /// <summary>Called by the script when something has been chosen with Shift, or framed.</summary>
+    /// <param name="keys">Its keys.</param>
+    /// <returns>When it has been heard.</returns>
+    [JSInvokable]
+    public Task Framed(string[] keys) => OnFramed(keys);
+
+    /// <summary>Called by the script when a point has been put down.</summary>
+    /// <param name="x">From the left, units.</param>
+    /// <param name="y">Down, units.</param>
+    /// <returns>When it has been heard.</returns>
+    [JSInvokable]
+    public Task Placed(double x, double y) => OnPlaced(x, y);
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()

@@ -1,10 +1,10 @@
+using System.Globalization;
 using Duskwright.Pictures;
-using Duskwright.Plan.Document;
-using Duskwright.Plan.Edits;
-using Duskwright.Plan.Quantities;
 using Duskwright.Plan;
+using Duskwright.Plan.Edits;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Results;
+using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Places;
@@ -19,7 +19,30 @@ public partial class TownPlace
     private bool _all;
     private ElementReference _board;
 
-    public TownPlace() => _hand = new HandScript(Moved, Removed);
+    private ItemList<string> _together = [];
+    private bool _ground;
+    private double _snap = 1;
+    private BoardDraft? _draft;
+    private string? _wrong;
+
+    public TownPlace() => _hand = new HandScript(Moved, Removed) { OnFramed = Framed, OnPlaced = Placed };
+
+    private BoardHand Hand => new(Open.Town, _snap);
+
+    // What lies on the board and is chosen, with what it is called.
+    private (string Key, string Name)? OnGround => !_ground || View.At is not { } at ? null : at.Split(':', 2) switch
+    {
+        ["bank"] => (at, "The bank"),
+        ["hole", var id] when Open.Town.Board!.FeedHoles.Any(h => h.Id == id) => (at, $"Hole {id}"),
+        ["way", var id] when Open.Town.Board!.Wireways.Any(w => w.Id == id) => (at, $"Wireway {id}"),
+        ["eye", var name] when Open.Town.Show.ViewingPositions.Any(v => v.Name == name) => (at, name),
+        ["thing", var number] when int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var i) && i < Open.Town.Board!.Scenery.Count => (at, Open.Town.Board.Scenery[i].Label ?? Open.Town.Board.Scenery[i].Kind.ToString()),
+        _ => null,
+    };
+
+    private string Apart => Open.Town.Buildings.Where(b => _together.Contains(b.Key)).Select(b => b.Place?.At).ToList() is [{ } a, { } b]
+        ? string.Create(CultureInfo.InvariantCulture, $"From middle to middle they are {Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2)):0} mm apart.")
+        : "";
 
     private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Open.Town.Routes.Count > 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
 
@@ -43,27 +66,90 @@ public partial class TownPlace
 
     private IEnumerable<Finding> Notes(Subject subject) => Open.Study.Findings.Where(f => f.Subject == subject);
 
-    private Task Moved(string key, double right, double back, double turn) => InvokeAsync(() =>
+    private bool IsMovable(string key) => Open.Town.Buildings.Any(b => b.Key == key) ? MoveBuilding.May(Open.Town, key) : !key.StartsWith("pack:", StringComparison.Ordinal);
+
+    private void Pick(string key)
     {
-        if (Open.Town.Board is not { } board || Open.Town.Buildings.FirstOrDefault(b => b.Key == key) is not { Place: { } place } house)
+        if (!key.StartsWith("corner:", StringComparison.Ordinal))
+        {
+            _together = [];
+            Look(View with { At = key == View.At ? null : key });
+        }
+    }
+
+    private Task Moved(string key, double right, double back, double turn) => InvokeAsync(() => Do(Hand.Move(key, _together, right, back, turn)));
+
+    private Task Removed(string key) => InvokeAsync(() =>
+    {
+        if (Do(Hand.Remove(key)) && key == View.At)
+        {
+            Look(View with { At = null });
+        }
+    });
+
+    private Task Framed(string[] keys) => InvokeAsync(() =>
+    {
+        var begun = _together.Count == 0 && House is { } house ? _together.Add(house.Building.Key) : _together;
+        var houses = keys.Where(k => Open.Town.Buildings.Any(b => b.Key == k)).ToList();
+
+        // One that is already among them and is chosen again is let go.
+        _together = houses is [var one] && begun.Contains(one) ? begun.Where(k => k != one).ToItemList() : begun.Concat(houses).Distinct().ToItemList();
+        StateHasChanged();
+    });
+
+    private Task Placed(double x, double y) => InvokeAsync(() =>
+    {
+        if (Open.Town.Board is { } board)
+        {
+            Put(Hand.Snapped(x, board.Depth.Millimetres - y));
+        }
+    });
+
+    private void Put(Plan.Document.Point point)
+    {
+        if (_draft is { } draft)
+        {
+            _draft = draft with { Points = draft.Points.Add(point) };
+            if (draft.IsOnePoint)
+            {
+                Finish();
+            }
+
+            StateHasChanged();
+        }
+    }
+
+    private void Finish()
+    {
+        if (_draft?.Edit(Open.Town) is { } edit && !Do(edit))
         {
             return;
         }
 
-        // Whole millimetres, and never off the board.
-        static Length On(Length at, double by, Length edge) => Length.FromMillimetres(Math.Clamp(Math.Round(at.Millimetres + by), 0, edge.Millimetres));
-        var there = place with { At = new Point { X = On(place.At.X, right, board.Width), Y = On(place.At.Y, back, board.Depth) }, Rotation = Angle.FromDegrees((place.Rotation.Degrees + turn) % 360) };
-        Open.Apply(new MoveBuilding(key, there, turn == 0 ? $"Move {house.Name}" : $"Turn {house.Name}"));
-    });
+        _draft = null;
+    }
 
-    private Task Removed(string key) => InvokeAsync(() =>
+    private void Uncover(bool ground)
     {
-        if (Open.Town.Buildings.FirstOrDefault(b => b.Key == key) is { } house)
+        _ground = ground;
+        if (House is null)
         {
-            Open.Apply(new RemoveBuilding(house));
             Look(View with { At = null });
         }
-    });
+    }
+
+    private bool Do(TownEdit? edit)
+    {
+        if (edit is null)
+        {
+            return false;
+        }
+
+        var problems = Open.Apply(edit);
+        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+        StateHasChanged();
+        return problems.Count == 0;
+    }
 
     public async ValueTask DisposeAsync()
     {
@@ -76,7 +162,7 @@ public partial class TownPlace
     {
         if (Open.Town.Board is not null)
         {
-            await _hand.MountAsync(Js, _board, Coarse, Fine);
+            await _hand.MountAsync(Js, _board, Coarse, Fine, zoomed: true);
         }
     }
 

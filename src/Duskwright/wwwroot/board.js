@@ -6,11 +6,17 @@ export function mount(place, listener, coarse, fine) {
 
   const millimetres = svg => { const m = svg.getScreenCTM(); return 1 / m.a; };
 
+  // While points are being put down, the board listens to nothing else.
+  const placing = e => e.target.closest?.('svg.placing');
+
   const down = e => {
+    if (placing(e)) return;
+    if (e.shiftKey && e.button === 0 && !e.target.closest?.('.pick') && e.target.closest?.('svg.board')) { frame(e); return; }
     const house = e.target.closest?.('.pick[data-movable]');
     if (!house || e.button !== 0) return;
     const svg = house.ownerSVGElement;
-    held = { house, svg, x: e.clientX, y: e.clientY, scale: millimetres(svg), moved: false, pointer: e.pointerId };
+    const others = house.classList.contains('picked') ? [...svg.querySelectorAll('.picked[data-movable]')].filter(o => o !== house) : [];
+    held = { house, others, svg, x: e.clientX, y: e.clientY, scale: millimetres(svg), moved: false, pointer: e.pointerId };
   };
 
   const move = e => {
@@ -18,7 +24,7 @@ export function mount(place, listener, coarse, fine) {
     const [dx, dy] = [(e.clientX - held.x) * held.scale, (e.clientY - held.y) * held.scale];
     if (!held.moved && Math.hypot(e.clientX - held.x, e.clientY - held.y) < least) return;
     if (!held.moved) { held.moved = true; held.svg.setPointerCapture(held.pointer); held.house.classList.add('held'); }
-    held.house.setAttribute('transform', `translate(${dx} ${dy})`);
+    for (const h of [held.house, ...held.others]) h.setAttribute('transform', `translate(${dx} ${dy})`);
     stretch(held, dx, dy);
     e.preventDefault();
   };
@@ -33,6 +39,30 @@ export function mount(place, listener, coarse, fine) {
     thing.setAttribute('transform', `translate(${x} ${y}) scale(${Math.max(.1, (w + dx) / w)} ${Math.max(.1, (h - dy) / h)}) translate(${-x} ${-y})`);
   };
 
+  // A frame drawn with Shift held chooses the houses whose middle it holds.
+  const frame = e => {
+    const svg = e.target.closest('svg.board'), from = at(svg, e);
+    const box = svg.appendChild(document.createElementNS('http://www.w3.org/2000/svg', 'path'));
+    box.setAttribute('class', 'i-fold');
+    const draw = m => { const to = at(svg, m); box.setAttribute('d', `M${from.x} ${from.y}H${to.x}V${to.y}H${from.x}z`); };
+    const done = m => {
+      removeEventListener('pointermove', draw);
+      const r = box.getBoundingClientRect();
+      box.remove();
+      const held = [...svg.querySelectorAll('.pick[data-movable]')].filter(p => { const b = p.getBoundingClientRect(), x = b.x + b.width / 2, y = b.y + b.height / 2; return x > r.left && x < r.right && y > r.top && y < r.bottom; });
+      if (m.type === 'pointerup') listener.invokeMethodAsync('Framed', held.map(p => p.dataset.key));
+    };
+    addEventListener('pointermove', draw);
+    addEventListener('pointerup', done, { once: true });
+  };
+  const at = (svg, e) => new DOMPoint(e.clientX, e.clientY).matrixTransform(svg.getScreenCTM().inverse());
+
+  const click = e => {
+    const svg = placing(e), house = e.target.closest?.('.pick[data-movable]');
+    if (svg) { const p = at(svg, e); e.stopPropagation(); listener.invokeMethodAsync('Placed', p.x, p.y); }
+    else if (house && e.shiftKey && e.isTrusted) { e.stopPropagation(); listener.invokeMethodAsync('Framed', [house.dataset.key]); }
+  };
+
   const let_go = house => { house.removeAttribute('transform'); sized(house)?.removeAttribute('transform'); house.classList.remove('held'); };
 
   const up = async e => {
@@ -43,10 +73,10 @@ export function mount(place, listener, coarse, fine) {
     // The click that ends a drag chooses nothing.
     was.svg.addEventListener('click', c => c.stopPropagation(), { capture: true, once: true });
     setTimeout(() => was.svg.dispatchEvent(new Event('click')), 0);
-    try { await listener.invokeMethodAsync('Moved', was.house.dataset.key, (e.clientX - was.x) * was.scale, -(e.clientY - was.y) * was.scale, 0); } finally { let_go(was.house); }
+    try { await listener.invokeMethodAsync('Moved', was.house.dataset.key, (e.clientX - was.x) * was.scale, -(e.clientY - was.y) * was.scale, 0); } finally { [was.house, ...was.others].forEach(let_go); }
   };
 
-  const cancel = () => { if (held) { let_go(held.house); held = null; } };
+  const cancel = () => { if (held) { [held.house, ...held.others].forEach(let_go); held = null; } };
 
   const key = e => {
     if (e.key === 'Escape') { cancel(); return; }
@@ -59,6 +89,7 @@ export function mount(place, listener, coarse, fine) {
     listener.invokeMethodAsync('Moved', house.dataset.key, ...by);
   };
 
+  place.addEventListener('click', click, true);
   place.addEventListener('pointerdown', down);
   place.addEventListener('pointermove', move);
   place.addEventListener('pointerup', up);

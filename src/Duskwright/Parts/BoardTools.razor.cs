@@ -1,0 +1,63 @@
+using System.Globalization;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Quantities;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>What a hand on the board may do beside dragging: come nearer, draw point by point, measure, and choose what positions snap to.</summary>
+public partial class BoardTools
+{
+    private static readonly double[] Steps = [1, 5, 10, 25];
+    private Length? _right;
+    private Length? _back;
+
+    /// <summary>Whether holes, wireways and the bank can be chosen.</summary>
+    [Parameter]
+    public bool Ground { get; set; }
+
+    [Parameter]
+    public EventCallback<bool> GroundChanged { get; set; }
+
+    /// <summary>What positions are rounded to, mm.</summary>
+    [Parameter]
+    public double Snap { get; set; }
+
+    [Parameter]
+    public EventCallback<double> SnapChanged { get; set; }
+
+    /// <summary>What is being drawn; none where nothing is.</summary>
+    [Parameter]
+    public BoardDraft? Draft { get; set; }
+
+    [Parameter]
+    public EventCallback<BoardDraft?> DraftChanged { get; set; }
+
+    /// <summary>Hears a point that was typed.</summary>
+    [Parameter]
+    public EventCallback<Point> Put { get; set; }
+
+    /// <summary>Hears that all points are put.</summary>
+    [Parameter]
+    public EventCallback Done { get; set; }
+
+    private Task Snapped(ChangeEventArgs e) => SnapChanged.InvokeAsync(double.Parse(e.Value?.ToString() ?? "1", CultureInfo.InvariantCulture));
+
+    private async Task Begin(DraftKind kind)
+    {
+        if (!Ground && kind is not (DraftKind.House or DraftKind.Measure))
+        {
+            await GroundChanged.InvokeAsync(true);
+        }
+
+        await DraftChanged.InvokeAsync(Draft?.Kind == kind ? null : new BoardDraft(kind, []));
+    }
+
+    private async Task PutTyped()
+    {
+        var point = new Point { X = _right!.Value, Y = _back!.Value };
+        (_right, _back) = (null, null);
+        await Put.InvokeAsync(point);
+    }
+}

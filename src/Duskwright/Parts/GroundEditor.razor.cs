@@ -1,0 +1,59 @@
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>What can be said of a hole, a wireway, the bank, a place to look from or a piece of scenery.</summary>
+public partial class GroundEditor
+{
+    private string? _wrong;
+
+    /// <summary>Its key on the board.</summary>
+    [Parameter, EditorRequired]
+    public string Key { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public BoardHand Hand { get; set; } = default!;
+
+    /// <summary>Hears the key of what is now meant; none where it is gone.</summary>
+    [Parameter]
+    public EventCallback<string?> Chose { get; set; }
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    private Board Board => Open.Town.Board!;
+
+    private FeedHole? Hole => Board.FeedHoles.FirstOrDefault(h => Key == $"hole:{h.Id}");
+
+    private ViewingPosition? Eye => Open.Town.Show.ViewingPositions.FirstOrDefault(v => Key == $"eye:{v.Name}");
+
+    private void Say(Bank bank) => Do(new DrawGround(Board with { Bank = bank }, "The bank and its pocket"));
+
+    private void Say(FeedHole hole) => Do(new DrawGround(Board with { FeedHoles = Board.FeedHoles.Select(h => h.Id == hole.Id ? hole : h).ToItemList() }, $"Change hole {hole.Id}"));
+
+    private void Say(ViewingPosition eye) => Do(new PlaceViews(Open.Town.Show.ViewingPositions.Select(v => v.Name == eye.Name ? eye : v).ToItemList(), $"Change {eye.Name}"));
+
+    private async Task Remove()
+    {
+        if (Do(Hand.Remove(Key)))
+        {
+            await Chose.InvokeAsync(null);
+        }
+    }
+
+    private bool Do(TownEdit? edit)
+    {
+        if (edit is null)
+        {
+            return false;
+        }
+
+        var problems = Open.Apply(edit);
+        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+        return problems.Count == 0;
+    }
+}

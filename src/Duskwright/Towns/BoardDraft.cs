@@ -1,0 +1,109 @@
+using System.Globalization;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Quantities;
+
+namespace Duskwright.Towns;
+
+/// <summary>Something that is being drawn on the board point by point, before it is an edit.</summary>
+/// <param name="Kind">What it is to be.</param>
+/// <param name="Points">The points so far.</param>
+public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
+{
+    private const double Opening = 2;
+
+    /// <summary>How many points it needs before it is anything.</summary>
+    public int Least => Kind switch { DraftKind.Hole or DraftKind.View => 1, DraftKind.Wireway or DraftKind.Measure => 2, _ => 3 };
+
+    /// <summary>Whether the next point makes it whole.</summary>
+    public bool IsOnePoint => Least == 1;
+
+    /// <summary>What it is called.</summary>
+    public string Name => Called(Kind);
+
+    /// <summary>How far it has come, in words.</summary>
+    public string Words => Points.Count < 2
+        ? $"{Name}: point by point, on the board or typed; {Least} {(Least == 1 ? "is" : "are")} needed."
+        : string.Create(CultureInfo.InvariantCulture, $"{Name}: {Points.Count} points, {Along():0} mm along.");
+
+    /// <summary>What a kind is called.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>Plain words.</returns>
+    public static string Called(DraftKind kind) => kind switch
+    {
+        DraftKind.Hole => "Hole",
+        DraftKind.Wireway => "Wireway",
+        DraftKind.Obstacle => "Obstacle",
+        DraftKind.Hatch => "Hatch",
+        DraftKind.View => "Place to look from",
+        DraftKind.House => "House by its corners",
+        _ => "Measure",
+    };
+
+    /// <summary>The edit it becomes.</summary>
+    /// <param name="town">A town with a board.</param>
+    /// <returns>The edit; none while points are missing, and for a measure.</returns>
+    public TownEdit? Edit(Town town)
+    {
+        if (Points.Count < Least || town.Board is not { } board)
+        {
+            return null;
+        }
+
+        return Kind switch
+        {
+            DraftKind.Hole => new DrawGround(board with { FeedHoles = board.FeedHoles.Add(new FeedHole { Id = Free("h", board.FeedHoles.Select(h => h.Id)), At = Points[0], Bore = Length.FromMillimetres(Opening) }) }, "One hole more"),
+            DraftKind.Wireway => new DrawGround(board with { Wireways = board.Wireways.Add(new Wireway { Id = Free("w", board.Wireways.Select(w => w.Id)), Points = Points }) }, "One wireway more"),
+            DraftKind.Obstacle or DraftKind.Hatch => new DrawGround(board with { Scenery = board.Scenery.Add(new Scenery { Kind = Kind == DraftKind.Hatch ? SceneryKind.Hatch : SceneryKind.Obstacle, Points = Points }) }, $"One {Name.ToLowerInvariant()} more"),
+            DraftKind.View => new PlaceViews(town.Show.ViewingPositions.Add(new ViewingPosition { Name = Free("look ", town.Show.ViewingPositions.Select(v => v.Name)), At = Points[0] }), "One place more to look from"),
+            DraftKind.House => AddBuilding.Named(town, new Building { Name = "House", Leds = 1, Place = Footprint() }),
+            _ => null,
+        };
+    }
+
+    private static string Free(string stem, IEnumerable<string> taken)
+    {
+        var all = taken.ToHashSet(StringComparer.Ordinal);
+        return Enumerable.Range(1, all.Count + 1).Select(i => string.Create(CultureInfo.InvariantCulture, $"{stem}{i}")).First(id => !all.Contains(id));
+    }
+
+    private Placement Footprint()
+    {
+        var (x, y) = ((Points.Min(p => p.X.Millimetres) + Points.Max(p => p.X.Millimetres)) / 2, (Points.Min(p => p.Y.Millimetres) + Points.Max(p => p.Y.Millimetres)) / 2);
+        return new Placement
+        {
+            At = Point.At(x, y),
+            Width = Length.FromMillimetres(Points.Max(p => p.X.Millimetres) - Points.Min(p => p.X.Millimetres)),
+            Depth = Length.FromMillimetres(Points.Max(p => p.Y.Millimetres) - Points.Min(p => p.Y.Millimetres)),
+            Outline = Points.Select(p => Point.At(p.X.Millimetres - x, p.Y.Millimetres - y)).ToItemList(),
+        };
+    }
+
+    private double Along() => Points.Zip(Points.Skip(1), (a, b) => Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2))).Sum();
+}
+
+/// <summary>What can be drawn on the board point by point.</summary>
+public enum DraftKind
+{
+    /// <summary>A feed hole.</summary>
+    Hole,
+
+    /// <summary>A wireway.</summary>
+    Wireway,
+
+    /// <summary>Something wire cannot pass.</summary>
+    Obstacle,
+
+    /// <summary>An opening to reach the wires.</summary>
+    Hatch,
+
+    /// <summary>A place to look from.</summary>
+    View,
+
+    /// <summary>A building of any outline.</summary>
+    House,
+
+    /// <summary>A distance; it changes nothing.</summary>
+    Measure,
+}
