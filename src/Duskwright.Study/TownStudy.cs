@@ -30,6 +30,7 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<SwitchRow>> _switches;
     private readonly Lazy<ItemList<PartsRow>> _parts;
     private readonly Lazy<ItemList<SceneResult>> _scenes;
+    private readonly Lazy<LayingList> _laying;
 
     private TownStudy(Town town, Memo memo)
     {
@@ -45,6 +46,7 @@ public sealed class TownStudy
         _evenness = new(() => PaneEvenness.Of(this));
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
         _parts = new(() => PartsRows.Of(_resolved.Value));
+        _laying = new(() => LayingRows.Of(_resolved.Value));
         _scenes = new(() => SceneResults.Of(_resolved.Value, _memo));
     }
 
@@ -111,6 +113,9 @@ public sealed class TownStudy
 
     /// <summary>The leads to cut.</summary>
     public ItemList<CutRow> CutList => CutRows.Of(this, _resolved.Value);
+
+    /// <summary>The order in which pairs are pulled and houses set down.</summary>
+    public LayingList Laying => _laying.Value;
 
     /// <summary>What to buy for the houses that are not fitted yet, and cells for the show.</summary>
     public ItemList<PartsRow> PartsList => _parts.Value;

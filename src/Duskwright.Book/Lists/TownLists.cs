@@ -16,6 +16,7 @@ public static class TownLists
     [
         Labels(study),
         Cuts(study),
+        .. study.Laying.Rows.Count > 0 ? [Laying(study)] : Array.Empty<TownList>(),
         Packs(study),
         Switches(study),
         .. study.Scenes.Count > 0 ? [Scenes(study)] : Array.Empty<TownList>(),
@@ -41,6 +42,12 @@ public static class TownLists
         "Cut list",
         ["Label", "For", "Wire", "Conductors", "Length of each, mm", "Laid already"],
         Rows(study.CutList, c => [ListCell.Of(c.Label), ListCell.Of(c.For), ListCell.Of(c.Wire), ListCell.Of(c.Conductors), ListCell.Of(Math.Ceiling((c.Length.Value * 1000) - 1e-9)), ListCell.Of(c.Laid ? "yes" : "")]));
+
+    internal static TownList Laying(TownStudy study) => new(
+        "laying",
+        "Laying order",
+        ["Step", "Do", "Now, because"],
+        Rows(study.Laying.Rows, r => [ListCell.Of(r.Number), ListCell.Of(r.Do), ListCell.Of(r.Because)]));
 
     // With all switches on and fresh cells, or cells as full as they are said to be.
     internal static TownList Packs(TownStudy study) => new(

@@ -24,7 +24,7 @@ public static class BoardPlan
     {
         var board = study.Town.Board ?? throw new ArgumentException($"{study.Town.Name} has no board to draw.", nameof(study));
         var (width, depth) = (board.Width.Millimetres, board.Depth.Millimetres);
-        var houses = study.Buildings.Where(b => b.Building.Place is not null).Select(b => new HouseOnPlan(b, moment, depth)).ToList();
+        var houses = study.Buildings.Where(b => b.Building.Place is not null && view.Standing?.Contains(b.Building.Key) != false).Select(b => new HouseOnPlan(b, moment, depth)).ToList();
         List<Part> parts =
         [
             new Part([new Stroke(new Trace().To(0, depth).Line(9, depth + 9).Line(width + 9, depth + 9).Line(width + 9, 9).Line(width, 0).Line(width, depth).Closed(), Inks.Side), new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Quay)]),
@@ -52,7 +52,7 @@ public static class BoardPlan
     private static IEnumerable<Part> Wires(TownStudy study, BoardView view, double depth)
     {
         var buildings = study.Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal);
-        foreach (var (route, suggested) in study.Town.Routes.Select(r => (r, false)).Concat(view.Suggested.Select(r => (r, true))))
+        foreach (var (route, suggested) in (view.Instead ?? study.Town.Routes).Select(r => (r, false)).Concat(view.Suggested.Select(r => (r, true))))
         {
             if (buildings.TryGetValue(route.Building, out var house))
             {
@@ -70,7 +70,7 @@ public static class BoardPlan
     {
         var circuits = study.Buildings.ToDictionary(b => b.Building.Key, b => b.Circuit, StringComparer.Ordinal);
         var stretches =
-            from route in study.Town.Routes.Concat(view.Suggested)
+            from route in (view.Instead ?? study.Town.Routes).Concat(view.Suggested)
             let circuit = circuits.GetValueOrDefault(route.Building)
             where circuit > 0
             from ends in route.Points.Zip(route.Points.Skip(1), (a, b) => (From: (X: a.X.Millimetres, Y: depth - a.Y.Millimetres), To: (X: b.X.Millimetres, Y: depth - b.Y.Millimetres)))

@@ -24,6 +24,12 @@ public sealed record BoardView
     /// <summary>Routes that are only suggested.</summary>
     public ItemList<Route> Suggested { get; init; } = [];
 
+    /// <summary>Wires drawn in place of the town's own; none for those of the town.</summary>
+    public ItemList<Route>? Instead { get; init; }
+
+    /// <summary>The keys of the buildings in their places; none for all of them.</summary>
+    public ItemList<string>? Standing { get; init; }
+
     /// <summary>Whether label codes and the lengths of pairs stand under the names, as on paper.</summary>
     public bool WithLengths { get; init; }
 

@@ -25,7 +25,10 @@ public sealed record WiringAdvice(GroupWiring Wiring, string Reason)
     {
         var shortest = ways.MinBy(w => w.WireMetres)!;
         var longest = ways.MaxBy(w => w.WireMetres)!;
-        var wire = best.Tree.Way == shortest.Tree.Way
+        const double same = 0.05;
+        var wire = longest.WireMetres - shortest.WireMetres < same
+            ? string.Create(CultureInfo.InvariantCulture, $"every way takes {best.WireMetres:0.0} m of wire")
+            : best.WireMetres - shortest.WireMetres < same
             ? string.Create(CultureInfo.InvariantCulture, $"the least wire, {best.WireMetres:0.0} m against up to {longest.WireMetres:0.0} m")
             : string.Create(CultureInfo.InvariantCulture, $"{best.WireMetres - shortest.WireMetres:0.0} m more wire than {WiringWay.Words(shortest.Tree.Way)}");
         var broken = best.Darkened == best.Lamps

@@ -1,0 +1,40 @@
+using Duskwright.Harness.Laying;
+using Duskwright.Plan;
+
+namespace Duskwright.Study.Lists;
+
+/// <summary>The order in which pairs are pulled and houses set down.</summary>
+/// <param name="Rows">What to do, in order; none on a town without a board, or where every house is glued.</param>
+/// <param name="Notes">Knots and shut ways in words, each with its remedy.</param>
+/// <param name="Glued">The keys of the houses that are glued before the first step.</param>
+/// <param name="Loose">The keys of those that stand loose with their pair laid before the first step.</param>
+public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes, ItemList<string> Glued, ItemList<string> Loose)
+{
+    /// <summary>What stands and what is pulled after a number of steps.</summary>
+    /// <param name="steps">How many steps are done, from 0 to the number of <see cref="Rows"/>.</param>
+    /// <returns>The keys of the houses in their places and of those whose pair is pulled.</returns>
+    public (ItemList<string> Standing, ItemList<string> Pulled) After(int steps)
+    {
+        var standing = Glued.Concat(Loose).ToHashSet(StringComparer.Ordinal);
+        var pulled = standing.ToHashSet(StringComparer.Ordinal);
+        foreach (var row in Rows.Take(steps))
+        {
+            _ = row.Act switch
+            {
+                LayingAct.TakeOut => standing.Remove(row.Building),
+                LayingAct.PullFirst => pulled.Add(row.Building),
+                _ => standing.Add(row.Building) | pulled.Add(row.Building),
+            };
+        }
+
+        return (standing.Order(StringComparer.Ordinal).ToItemList(), pulled.Order(StringComparer.Ordinal).ToItemList());
+    }
+}
+
+/// <summary>One step of laying and setting down.</summary>
+/// <param name="Number">Its place in the order, from 1.</param>
+/// <param name="Act">What is done.</param>
+/// <param name="Building">The building's key.</param>
+/// <param name="Do">What to do, in words.</param>
+/// <param name="Because">Why now; empty where the order is free.</param>
+public sealed record LayingRow(int Number, LayingAct Act, string Building, string Do, string Because);

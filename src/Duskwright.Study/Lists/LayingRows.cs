@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Duskwright.Harness.Laying;
+using Duskwright.Harness.Routes;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Study.Operation;
+using Duskwright.Study.Wiring;
+
+namespace Duskwright.Study.Lists;
+
+/// <summary>Makes the laying order of a town: what covers what decides, and where nothing does, the back of the board comes before the front, so that no arm reaches over a house.</summary>
+/// <remarks>A pair lies on the surface from its house to its feed hole and under the board from there; without a hole it goes straight down.</remarks>
+internal static class LayingRows
+{
+    internal static LayingList Of(ResolvedTown resolved)
+    {
+        var town = resolved.Town;
+        if (town.Board is not { } board)
+        {
+            return new LayingList([], [], [], []);
+        }
+
+        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        var placed = resolved.Buildings.Where(b => b.Building.Place is not null).OrderByDescending(b => b.Building.Place!.At.Y.Metres).ThenBy(b => b.Building.Place!.At.X.Metres).ToList();
+        var holes = board.FeedHoles.ToDictionary(h => h.Id, StringComparer.Ordinal);
+        var order = LayingPlanner.Order(new LayingProblem([.. placed.Select(b => House(b, holes, laid))]));
+        var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
+        var wired = placed.Where(b => b.Lamps.Count > 0).Select(b => b.Building).ToDictionary(b => b.Key, StringComparer.Ordinal);
+        var pulled = new HashSet<string>(StringComparer.Ordinal);
+        return new LayingList(
+            order.Steps.Select((s, i) => new LayingRow(i + 1, s.Act, s.House, Do(s, names, wired.GetValueOrDefault(s.House), pulled), Because(s, names))).ToItemList(),
+            order.Knots.Select(k => Words(k, names)).Concat(order.Covered.Select(c => Words(c, names))).ToItemList(),
+            Keys(Stands.Glued),
+            Keys(Stands.Loose));
+
+        ItemList<string> Keys(Stands stands) => placed.Where(b => StandsOf(b.Building, laid) == stands).Select(b => b.Building.Key).ToItemList();
+    }
+
+    private static LaidHouse House(ResolvedBuilding resolved, Dictionary<string, FeedHole> holes, HashSet<string> laid)
+    {
+        var building = resolved.Building;
+        return new LaidHouse(building.Key, Footprint.Of(building.Place!), StandsOf(building, laid), Surface());
+
+        ImmutableArray<PlanePoint> Surface()
+        {
+            if (resolved.Lamps.Count == 0)
+            {
+                return [];
+            }
+
+            var house = new PlanePoint(building.Place!.At.X.Metres, building.Place.At.Y.Metres);
+            return building.FeedHole is { } id ? [house, new PlanePoint(holes[id].At.X.Metres, holes[id].At.Y.Metres)] : [house];
+        }
+    }
+
+    // A house that is fitted and whose pair is laid stands in its place and can still be lifted.
+    private static Stands StandsOf(Building building, HashSet<string> laid) =>
+        building.State == BuildingState.Fixed ? Stands.Glued : building.State == BuildingState.Fitted && laid.Contains(building.Key) ? Stands.Loose : Stands.ToCome;
+
+    private static string Do(LayingStep step, Dictionary<string, string> names, Building? wired, HashSet<string> pulled)
+    {
+        var name = names[step.House];
+        var pull = wired is null ? "" : wired.FeedHole is { } hole ? $"pull the pair of {name} through hole {hole}" : $"pull the pair of {name} straight down";
+        return step.Act switch
+        {
+            LayingAct.PullFirst when pulled.Add(step.House) => $"P{pull[1..]} and leave the house beside its place",
+            LayingAct.TakeOut => $"Lift {name} out; its pair stays in its hole",
+            LayingAct.PutBack => $"Set {name} back",
+            _ => pull.Length > 0 && pulled.Add(step.House) ? $"P{pull[1..]} and set it down" : $"Set {name} down",
+        };
+    }
+
+    private static string Because(LayingStep step, Dictionary<string, string> names) => step switch
+    {
+        { Because: [] } => "",
+        { Act: LayingAct.TakeOut } => $"it stands over the way of {Joined(step.Because, names)}",
+        _ => $"{Joined(step.Because, names)} will stand over its way",
+    };
+
+    private static string Words(LayingKnot knot, Dictionary<string, string> names) =>
+        $"{string.Join(", ", knot.Houses.Zip(knot.Houses.Skip(1).Append(knot.Houses[0]), (a, b) => $"{names[b]} will stand over the way of {names[a]}"))}: none of them can be the first. "
+        + $"Pull the pair of {Joined(knot.PulledFirst, names)} first and keep the house beside its place, not glued, until the others stand{(knot.Exact ? "; fewer will not do" : "")}.";
+
+    private static string Words(CoveredWay way, Dictionary<string, string> names) =>
+        $"{names[way.Under]} is glued over the way of {names[way.House]}: give {names[way.House]} another hole, clear of it.";
+
+    private static string Joined(IEnumerable<string> keys, Dictionary<string, string> names) => string.Join(" and ", keys.Select(k => names[k]));
+}
