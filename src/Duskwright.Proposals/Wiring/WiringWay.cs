@@ -54,6 +54,6 @@ public sealed record WireLength(WirePart Wire, double Metres);
 /// <summary>What goes through a feed hole.</summary>
 /// <param name="Hole">The hole's id.</param>
 /// <param name="Pairs">How many pairs.</param>
-/// <param name="DrillMillimetres">The drill that lets them through, the fattest joint last.</param>
+/// <param name="DrillMillimetres">The drill that lets them through.</param>
 /// <param name="TooTight">Whether the hole as drilled is narrower.</param>
 public sealed record HoleUse(string Hole, int Pairs, double DrillMillimetres, bool TooTight);

@@ -121,7 +121,7 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
         var through = pairs.ToLookup(p => p.Hole, p => p.Wire, StringComparer.Ordinal);
         return board.FeedHoles.Select(h =>
         {
-            var drill = DrillSize.Millimetres([.. through[h.Id]]);
+            var drill = HoleDrill.Millimetres([.. through[h.Id]]);
             return new HoleUse(h.Id, through[h.Id].Count(), drill, h.Bore is { } bore && bore.Millimetres < drill);
         }).ToItemList();
     }

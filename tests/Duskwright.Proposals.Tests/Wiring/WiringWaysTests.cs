@@ -87,13 +87,13 @@ public class WiringWaysTests
     public void A_town_without_a_board_says_what_is_missing() =>
         Assert.StartsWith("The town has no board", WiringWays.Of(TownStudy.Of(Row(2)), TestContext.Current.CancellationToken).Why, StringComparison.Ordinal);
 
-    // By hand for two pairs of 0.23 mm, four wires and a joint of three diameters in place of one: √((4 + 8)·0.23²/0.4) = 1.26 mm.
+    // By hand for twelve pairs of 0.23 mm: 1.2 √12 · 0.46 = 1.91 mm.
     [Fact]
-    public void Two_thin_pairs_and_a_joint_go_through_a_hole_of_one_and_a_half_millimetres()
+    public void Twelve_thin_pairs_go_through_a_hole_of_two_millimetres()
     {
         var wire = Plan.Parts.Catalogue.Parts.Wires.Single(w => w.Id == "cu-0.20");
-        Assert.Equal(1.5, DrillSize.Millimetres([wire, wire]));
-        Assert.Equal(0, DrillSize.Millimetres([]));
+        Assert.Equal(2, HoleDrill.Millimetres(Enumerable.Repeat(wire, 12)));
+        Assert.Equal(0, HoleDrill.Millimetres([]));
     }
 
     private static Town Row(int houses) => new()
