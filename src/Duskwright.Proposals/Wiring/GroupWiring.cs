@@ -23,4 +23,7 @@ public sealed record GroupWiring(
 
     /// <summary>How much shorter wiring of this kind could be at the very most, as a share.</summary>
     public double Gap => Tree.Metres == 0 ? 0 : 1 - (Tree.AtLeastMetres / Tree.Metres);
+
+    /// <summary>The first house each pair feeds, by key, in the order of the tree's pieces: its circuit is the pair's.</summary>
+    public ItemList<string> FirstFed => Tree.Pieces.Select((_, i) => Tree.Beyond(i)[0]).ToItemList();
 }

@@ -70,13 +70,13 @@ public partial class WaysToWire : IDisposable
 
     // Each pair in the colour of the circuit of a house that it feeds.
     private static IEnumerable<Plan.Document.Route> Lines(GroupWiring group) => group.Tree.Pieces
-        .Select((piece, i) => (piece, Houses: group.Tree.Beyond(i)))
-        .Where(x => x.piece.Points.Length > 1)
+        .Zip(group.FirstFed)
+        .Where(x => x.First.Points.Length > 1)
         .Select(x => new Plan.Document.Route
         {
-            Building = x.Houses[0],
-            Points = x.piece.Points.Select(p => Point.At(1000 * p.X, 1000 * p.Y)).ToItemList(),
-            Length = Length.FromMetres(x.piece.Metres),
+            Building = x.Second,
+            Points = x.First.Points.Select(p => Point.At(1000 * p.X, 1000 * p.Y)).ToItemList(),
+            Length = Length.FromMetres(x.First.Metres),
         });
 
     private void Weigh(ChangeEventArgs e)
