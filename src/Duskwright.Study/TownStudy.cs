@@ -145,6 +145,23 @@ public sealed class TownStudy
     /// <returns>Suspects, the likeliest first; none where the pack lights nothing.</returns>
     public FaultAnswer WhatBroke(FaultQuestion question) => Search(question.Supply)?.Answer(question) ?? new FaultAnswer([], null, false);
 
+    /// <summary>What a test of a house says: passed, or what may be wrong; the volts read and the last sound reading in the log sharpen it.</summary>
+    /// <param name="building">The building's key.</param>
+    /// <param name="test">The test's key.</param>
+    /// <param name="result">What was seen, and read if there is a meter.</param>
+    /// <returns>The verdict; none where there is no such test.</returns>
+    public TestVerdict? Judge(string building, string test, TestOutcome result)
+    {
+        var (house, resolved) = (Buildings.FirstOrDefault(b => b.Building.Key == building), _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building));
+        if (house?.Tests.FirstOrDefault(t => t.Key == test) is not { } point)
+        {
+            return null;
+        }
+
+        var query = TestPointQuery.AtTheBank(resolved!, _circuits.Value);
+        return new TestJudge(house, point, query, Town.StandingLog().ToList(), question => Search(question.Supply, query!.Typical)!.Answer(question)).Judge(result);
+    }
+
     /// <summary>What parts as they are sold make of a pack; computed when it is asked for, some tenths of a second a pack.</summary>
     /// <param name="supply">The id of a supply.</param>
     /// <returns>The spread; none where it lights nothing.</returns>
@@ -174,11 +191,14 @@ public sealed class TownStudy
     /// <returns>Every building with lamps on a supply, in the order of the document.</returns>
     public ItemList<FedBuilding> FedBy(ItemList<SwitchFeed> feeds) => FeedQuery.Of(_resolved.Value, feeds, _memo);
 
-    private FaultSearch? Search(string supply)
+    private FaultSearch? Search(string supply) => CircuitInputs.Of(_resolved.Value, Corner.Typical).FirstOrDefault(i => i.Packs.Any(p => p.Supply == supply)) is { } input
+        ? Search(supply, input)
+        : null;
+
+    private FaultSearch? Search(string supply, CircuitInput input)
     {
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
-        var input = CircuitInputs.Of(_resolved.Value, Corner.Typical).FirstOrDefault(i => i.Packs.Any(p => p.Supply == supply));
-        return pack is null || input is null
+        return pack is null
             ? null
             : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack);
     }

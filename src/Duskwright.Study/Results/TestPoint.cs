@@ -1,3 +1,4 @@
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Study.Figures;
 
@@ -7,9 +8,39 @@ namespace Duskwright.Study.Results;
 /// <param name="When">The stage: "lamps on the bench".</param>
 /// <param name="Do">What to touch to what.</param>
 /// <param name="ShouldLight">How many lamps should light.</param>
-/// <param name="Reading">What a meter should read, with its band, A; none where it tells nothing.</param>
+/// <param name="Reading">What a meter should read with the band that healthy parts can give, A; none where it tells nothing.</param>
 public sealed record TestPoint(string When, string Do, int ShouldLight, Figure? Reading)
 {
     /// <summary>The name by which the log refers to it.</summary>
     public string Key => Slug.Of(When);
+
+    /// <summary>The gate of the work that it belongs to: A lamps on the bench, B lamps fitted, C before the house is closed, D fed through the board, E joined at the bank, F glued in.</summary>
+    public char Gate { get; init; } = 'A';
+
+    /// <summary>Volts at the supply for which <see cref="Reading"/> holds, V.</summary>
+    public Figure? At { get; init; }
+
+    /// <summary>How much more a meter reads for each tenth of a volt more at the supply, A.</summary>
+    public Figure? PerTenthVolt { get; init; }
+
+    /// <summary>What it would read with one lamp out, the one whose loss shows least, with its band, A.</summary>
+    public Figure? OneOut { get; init; }
+
+    /// <summary>Whether eyes alone tell all well from one lamp out.</summary>
+    public bool EyesTell { get; init; } = true;
+
+    /// <summary>Whether the reading tells all well from one lamp out, a miss in a hundred at most.</summary>
+    public bool MeterTells { get; init; }
+
+    /// <summary>Lamps whose loss is not seen in this test.</summary>
+    public ItemList<string> Unseen { get; init; } = [];
+
+    /// <summary>A test that tells where eyes do not, in words; none where they do.</summary>
+    public string? Instead { get; init; }
+
+    /// <summary>How flickering lamps are tested: how long to watch, mean and extremes; none where nothing flickers.</summary>
+    public string? Watch { get; init; }
+
+    /// <summary>Whether some test, this or the one offered, tells all well from one lamp out.</summary>
+    public bool CanTell => EyesTell || MeterTells || Instead is not null;
 }

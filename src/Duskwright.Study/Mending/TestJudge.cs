@@ -1,0 +1,122 @@
+using Duskwright.Circuits.Metering;
+using Duskwright.Faults.Testing;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Results;
+
+namespace Duskwright.Study.Mending;
+
+/// <summary>Judges the result of a test of one house.</summary>
+internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQuery? query, IReadOnlyList<LogEntry> log, Func<FaultQuestion, FaultAnswer> causes)
+{
+    internal TestVerdict Judge(TestOutcome result)
+    {
+        var wrong = Seen(result);
+        var read = query is not null && test.Reading is not null && result.Amperes is not null ? Read(query, result.Amperes.Value, result.Volts) : ((OneOut Bands, string? Wrong)?)null;
+        var band = read is { } r ? Figure.Given("what sound parts can give", r.Bands.Healthy.LikelyAmps, "A", Source(result), Plan.Parts.Certainty.Computed).Between(r.Bands.Healthy.LeastAmps, r.Bands.Healthy.MostAmps) : null;
+        var words = string.Join(" ", new[] { wrong, read?.Wrong }.OfType<string>());
+        if (words.Length > 0)
+        {
+            return new TestVerdict(false, words, band, test.ShouldLight == 0 ? TurnedRound(result) : Causes(result), null);
+        }
+
+        var sure = test.EyesTell || read is { Bands.Tells: true };
+        return new TestVerdict(true, "As it should be.", band, [], sure ? null : test.Instead ?? $"Nothing from outside tells {string.Join(", ", test.Unseen)} out from all well.");
+    }
+
+    private string? Seen(TestOutcome result)
+    {
+        if (test.ShouldLight == 0)
+        {
+            var lit = result.Looks.Where(l => l.Value is Mending.Seen.Lit or Mending.Seen.Dim).Select(l => l.Key).Order(StringComparer.Ordinal).ToList();
+            return lit.Count > 0 ? $"{string.Join(", ", lit)} light{(lit.Count == 1 ? "s" : "")} though the pair is turned round." : result.Lit > 0 ? $"{result.Lit} of {house.Lamps.Count} light though the pair is turned round." : null;
+        }
+
+        string? Those(Seen look, string word)
+        {
+            var lamps = result.Looks.Where(l => l.Value == look).Select(l => l.Key).Order(StringComparer.Ordinal).ToList();
+            return lamps.Count == 0 ? null : $"{string.Join(", ", lamps)} {(lamps.Count == 1 ? "is" : "are")} {word}.";
+        }
+
+        var seen = string.Join(" ", new[] { Those(Mending.Seen.Dark, "dark"), Those(Mending.Seen.Dim, "dim") }.OfType<string>());
+        return seen.Length > 0 ? seen : result.Lit is { } count && count < test.ShouldLight ? $"{count} of {test.ShouldLight} are lit." : null;
+    }
+
+    private (OneOut Bands, string? Wrong) Read(TestPointQuery at, double amps, double? volts)
+    {
+        var (healthy, one, range) = Expected(test.Gate switch { 'A' => at.OneLamp(house.Lamps[0].Name), 'B' => at.OnTestPack(), _ => at }, volts);
+        if (LastSound(at) is { } last)
+        {
+            (healthy, one) = (healthy.Given(last.Expected, last.Amps, last.Error), one.Given(last.Expected, last.Amps, last.Error));
+        }
+
+        var bands = OneOut.Of(healthy, one, range);
+        return (bands, bands.Healthy.Holds(amps) ? null
+            : amps < bands.Healthy.LeastAmps ? $"{FigureText.Of(amps, "A")} is below {FigureText.Of(bands.Healthy.LeastAmps, "A")}, the least that sound parts give."
+            : $"{FigureText.Of(amps, "A")} is above {FigureText.Of(bands.Healthy.MostAmps, "A")}, the most that sound parts give.");
+    }
+
+    // The last reading of the whole house that was passed; a lamp tried alone on the bench says nothing of the house.
+    private (Prediction Expected, double Amps, double Error)? LastSound(TestPointQuery at)
+    {
+        var entry = test.Gate == 'A' ? null : log.LastOrDefault(l => l.Kind == LogKind.Test && l.Building == house.Building.Key && l.Passed == true && l.Current is { Amperes: > 0 } && house.Tests.Any(t => t.Key == l.Test && t.Gate is not 'A' && t.ShouldLight > 0));
+        if (entry is null)
+        {
+            return null;
+        }
+
+        var circuit = house.Tests.First(t => t.Key == entry.Test).Gate == 'B' ? at.OnTestPack() : at;
+        var amps = entry.Current!.Value.Amperes;
+        var (expected, _, range) = Expected(circuit, entry.Voltage is { Volts: > 0 } volts ? volts.Volts : null);
+        return (expected, amps, range.Show(Math.Min(amps, range.FullScale)).Error);
+    }
+
+    private static (Prediction Healthy, Prediction Out, MeterRange Range) Expected(TestPointQuery circuit, double? volts)
+    {
+        if (volts is { } read)
+        {
+            return TestPointBands.AtVolts(circuit, read);
+        }
+
+        var bands = circuit.Answer();
+        return (bands.Healthy, bands.Out, bands.Range);
+    }
+
+    private string Source(TestOutcome result) =>
+        $"this house alone, a usual meter in line{(result.Volts is { } v ? $", at {FigureText.Of(v, "V")}" : "")}{(query is not null && LastSound(query) is { } last ? $", after {FigureText.Of(last.Amps, "A")} when it was last sound" : "")}";
+
+    private ItemList<FaultSuspect> Causes(TestOutcome result)
+    {
+        var supply = query?.Typical.Packs[0].Supply;
+        if (supply is null)
+        {
+            return [];
+        }
+
+        // Where lamps were only counted, none or all of them are known one by one.
+        var unseen = result.Lit == 0 ? Mending.Seen.Dark : result.Lit < test.ShouldLight || !test.EyesTell ? Mending.Seen.Unknown : Mending.Seen.Lit;
+        var looks = house.Lamps.ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
+        
+        // On the bench the reading is that of one lamp.
+        return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes)).Suspects;
+    }
+
+    // Turned round, only a lamp that is itself the wrong way round can light; where all light the ends are marked wrongly.
+    private ItemList<FaultSuspect> TurnedRound(TestOutcome result)
+    {
+        var lit = result.Looks.Where(l => l.Value is Mending.Seen.Lit or Mending.Seen.Dim).Select(l => l.Key).Order(StringComparer.Ordinal).ToList();
+        var all = lit.Count == house.Lamps.Count || result.Lit == house.Lamps.Count;
+        return [new FaultSuspect
+        {
+            Words = all ? ["the pair's ends are marked the wrong way round"] : lit.Count > 0 ? lit.Select(l => $"lamp {l} is the wrong way round").ToItemList() : ["a lamp is the wrong way round"],
+            Remedy = all ? "Mark the ends of the pair anew: plus where the house lights." : "Unsolder what lights and turn it: the long leg is plus.",
+            Share = 1,
+            Explains = true,
+            Dark = [],
+            Dim = [],
+            IsWide = all,
+            Current = Figure.Given("turned round", 0, "A", "an LED passes nothing backwards", Plan.Parts.Certainty.Computed),
+        }];
+    }
+}
