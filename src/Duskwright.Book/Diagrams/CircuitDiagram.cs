@@ -1,5 +1,6 @@
 using System.Globalization;
 using Duskwright.Book.Drawings;
+using Duskwright.Book.Plans;
 using Duskwright.Plan;
 using Duskwright.Plan.Parts;
 using Duskwright.Study;
@@ -105,6 +106,6 @@ public static class CircuitDiagram
         const double left = Rails.HousePlus - 8;
         const double right = Rails.HouseMinus + 8;
         yield return new Stroke(Trace.Rectangle(left, first - 7.4, right - left, last - first + 11), Inks.Fold);
-        yield return new Lettering(left, first - 8.6, $"{row.House.Code}  {CircuitLine.Short(row.House.Building.Name, Inks.RoomName, 54)}{(begun ? ", continued" : "")}", Inks.RoomName);
+        yield return new Lettering(left, first - 8.6, $"{row.House.Code}  {Fitting.Short(row.House.Building.Name, Inks.RoomName, 54)}{(begun ? ", continued" : "")}", Inks.RoomName);
     }
 }

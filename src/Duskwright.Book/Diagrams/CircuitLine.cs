@@ -29,18 +29,6 @@ internal static class CircuitLine
         .. Branch(row, y),
     ];
 
-    /// <summary>Words cut to a width, with an ellipsis where some are left out.</summary>
-    internal static string Short(string words, Hand hand, double width)
-    {
-        var shown = words;
-        while (shown.Length > 1 && Labels.Width(new Label(shown == words ? words : $"{shown}…", hand), 1) > width)
-        {
-            shown = shown[..^1];
-        }
-
-        return shown == words ? words : $"{shown.TrimEnd()}…";
-    }
-
     private static IEnumerable<Mark> Pack(TownStudy study, PackResult pack, double y)
     {
         var fuse = pack.Supply.Fuse is { } id ? Catalogue.FindFuse(study.Town, id) : null;
@@ -55,7 +43,7 @@ internal static class CircuitLine
         var facts = new[] { pack.Supply.Name, pack.Words, fuse?.Name, pack.Load is { } load ? $"takes {FigureText.Of(load)}" : null }.OfType<string>();
         foreach (var (words, i) in facts.Select((f, i) => (f, i)))
         {
-            yield return new Lettering(Rails.PackMinus + 2, y + 7 + (i * 2.6), Short(words, Inks.Tiny, Rails.PackPlus - Rails.PackMinus - 4), Inks.Tiny);
+            yield return new Lettering(Rails.PackMinus + 2, y + 7 + (i * 2.6), Fitting.Short(words, Inks.Tiny, Rails.PackPlus - Rails.PackMinus - 4), Inks.Tiny);
         }
     }
 
@@ -66,31 +54,9 @@ internal static class CircuitLine
         yield return Plus(Switch + 4, Rails.Switched, y);
         yield return new Lettering(Switch - 2, y - 4.4, row.Group.Id, Inks.Ref, Anchor.Middle);
         var room = Rails.Switched - Rails.PackPlus - 3;
-        var words = (row.Group.Name ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        var line = "";
-        var down = y + 3.4;
-        foreach (var word in words)
+        foreach (var (line, i) in Fitting.Lines(row.Group.Name ?? "", Inks.Tiny, room, 2).Select((l, i) => (l, i)))
         {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && Labels.Width(new Label(longer, Inks.Tiny), 1) > room)
-            {
-                yield return new Lettering(Rails.PackPlus + 1.5, down, Short(line, Inks.Tiny, room), Inks.Tiny);
-                (line, down) = (word, down + 2.6);
-            }
-            else
-            {
-                line = longer;
-            }
-
-            if (down > y + 6.5)
-            {
-                yield break;
-            }
-        }
-
-        if (line.Length > 0)
-        {
-            yield return new Lettering(Rails.PackPlus + 1.5, down, Short(line, Inks.Tiny, room), Inks.Tiny);
+            yield return new Lettering(Rails.PackPlus + 1.5, y + 3.4 + (i * 2.6), line, Inks.Tiny);
         }
     }
 
@@ -129,7 +95,7 @@ internal static class CircuitLine
 
         yield return new Placed(Lamp, y, -90, (lamp.Part.Kind == LampKind.Filament ? Symbols.Filament() : Symbols.Diode()).ToItemList());
         yield return Minus(Lamp + 3, Rails.HouseMinus, y);
-        yield return new Lettering(Lamp + 4.6, y - 1.2, Short(lamp.Name, Inks.JointNumber, After - Lamp - 8), Inks.JointNumber);
+        yield return new Lettering(Lamp + 4.6, y - 1.2, Fitting.Short(lamp.Name, Inks.JointNumber, After - Lamp - 8), Inks.JointNumber);
         foreach (var mark in Joint(After, y, row.Joints.After))
         {
             yield return mark;

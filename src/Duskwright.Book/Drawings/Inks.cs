@@ -149,6 +149,9 @@ public static class Inks
     /// <summary>Small headings in a drawing.</summary>
     public static Hand Heading { get; } = new("heading", FaceName.Speaks, 3.8);
 
+    /// <summary>A letter that is read from where one stands, as under a switch.</summary>
+    public static Hand Letter { get; } = new("letter", FaceName.Speaks, 6);
+
     /// <summary>Notes and units.</summary>
     public static Hand Note { get; } = new("note", FaceName.Reports, 2.9, Tone.Soft);
 
@@ -194,7 +197,7 @@ public static class Inks
     ];
 
     /// <summary>Every hand.</summary>
-    public static ItemList<Hand> Hands { get; } = [Name, Title, Subtitle, Heading, Note, Small, Tiny, RoomName, LampName, JointNumber, Said, OnGlow, Value, Ref, Number, Remark];
+    public static ItemList<Hand> Hands { get; } = [Name, Title, Subtitle, Heading, Letter, Note, Small, Tiny, RoomName, LampName, JointNumber, Said, OnGlow, Value, Ref, Number, Remark];
 
     /// <summary>Wire of a circuit.</summary>
     /// <param name="circuit">Its number; 0 for none. After seven the colours and dashes begin again, the numbers do not.</param>

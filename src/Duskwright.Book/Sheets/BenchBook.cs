@@ -13,6 +13,7 @@ public static class BenchBook
     private const float LabelGap = 5;
 
     internal const string LabelsId = "labels";
+    internal const string StripsId = "strips";
 
     /// <summary>Prints the book as PDF; the same town, options and program give the same bytes.</summary>
     /// <param name="study">The town's results.</param>
@@ -54,6 +55,7 @@ public static class BenchBook
     private static IEnumerable<BookSheet> Sheets(TownStudy study, BookOptions options) =>
     [
         new("cautions", () => "Before you begin", flow => Cautions(flow, study)),
+        new("how", () => "How to read this book", flow => HowToRead.Draw(flow, study, [.. Sheets(study, options).Where(s => s.Building is null).Select(s => s.Title())])),
         new("board", () => "The board", flow => BoardSheet.Draw(flow, study, options)),
         new("tiles", () => "The board at full size", flow => TilesSheet.Draw(flow, study, options)),
         new("bank", () => "The bank", flow => BankSheet.Draw(flow, study)),
@@ -64,10 +66,13 @@ public static class BenchBook
         Listed("cut", () => TownLists.Cuts(study), [0.12f, 0.34f, 0.24f, 0.12f, 0.1f, 0.08f], "Cut a shade long; strip 3 mm at each end."),
         Listed("laying", () => TownLists.Laying(study), [0.06f, 0.54f, 0.4f], string.Join(" ", study.Laying.Notes.Prepend("Pull and set down in this order, and no pair has to go under a house that stands. Where nothing decides, the back of the board comes first."))),
         new(LabelsId, () => "Labels", flow => Labels(flow, study)),
+        new(StripsId, () => "Labels for the bank", flow => StripsSheet.Draw(flow, study)),
         new("parts", () => "Parts list", flow => Parts(flow, study)),
         Listed("spread", () => TownLists.Spread(study), [0.06f, 0.13f, 0.13f, 0.24f, 0.06f, 0.1f, 0.09f, 0.1f, 0.09f], "Each pack built two thousand times from lamps, resistors, wires and cells as they are sold. Nine in ten lie within the ranges; the eye sees a difference from ΔL* 5 on. A greediest lamp near 1 is even; from 2 on it takes the others' share and wants a resistor."),
         Listed("fuse", () => TownLists.Fuses(study), [0.06f, 0.16f, 0.1f, 0.1f, 0.1f, 0.1f, 0.2f, 0.09f, 0.09f], "The worst short that can last, of every resistance it may have, at the bank and at the far end, with fresh and with worn cells. Card browns from about 120 °C on. A fuse guards the wire; a short that is only warm can still scorch card: take cells out while you work."),
         new("dark", () => "If something goes dark", flow => Faults(flow, study)),
+        new("show", () => "Show day", flow => ShowCard.Draw(flow, study)),
+        new("record", () => "As it was built", flow => RecordSheet.Draw(flow, study)),
         .. study.Buildings.Where(b => b.Lamps.Count > 0).Select(b => new BookSheet($"house:{b.Building.Key}", () => b.Building.Name, flow => BuildingSheet.Draw(flow, study, b)) { Building = b.Building.Key }),
     ];
 

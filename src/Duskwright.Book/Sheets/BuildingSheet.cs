@@ -21,6 +21,7 @@ internal static class BuildingSheet
         FullSize(flow, building);
         Wiring(flow, study, building);
         Lamps(flow, building);
+        GlazingTable.Draw(flow, building.Building);
         Leads(flow, study, building);
         Tests(flow, building);
         Gate(flow);
