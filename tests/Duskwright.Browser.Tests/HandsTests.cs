@@ -106,6 +106,58 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
+    public async Task A_house_is_hung_on_another_pack_by_choice_and_by_drag_and_its_light_is_told()
+    {
+        var page = await app.OpenAsync("power?hour=4");
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        await page.GetByLabel("Switch of Chandlery").SelectOptionAsync("A");
+        await Expect(page.Locator("p[role=status]")).ToContainTextAsync("Chandlery hangs on switch A, pack 1.");
+        await Expect(page.Locator("p[role=status]")).ToContainTextAsync("of their fresh light");
+        var house = page.Locator(".hang[aria-label='Switch A'] li", new() { HasText = "Chandlery" });
+        await Expect(house.Locator(".soft")).ToContainTextAsync("LEDs at");
+        await house.DragToAsync(page.Locator(".hang[aria-label='Switch C'] h3"));
+        await Expect(page.Locator(".hang[aria-label='Switch C'] li", new() { HasText = "Chandlery" })).ToHaveCountAsync(1);
+        foreach (var label in (string[])["Chandlery: hang it on switch C", "Chandlery: hang it on switch A"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", label);
+            await undo.ClickAsync();
+        }
+
+        await Expect(page.Locator(".hang[aria-label='Switch E'] li", new() { HasText = "Chandlery" })).ToHaveCountAsync(1);
+        await ShotAsync(page, "power");
+    }
+
+    [Fact]
+    public async Task Forty_rows_pasted_into_a_cell_are_one_step_and_a_bad_row_stays_with_its_sentence()
+    {
+        var page = await app.OpenAsync("town");
+        await page.GetByText("The same as a list, to type in").ClickAsync();
+        var rows = page.Locator(".sheetlike tbody tr");
+        await Expect(rows.First).ToBeVisibleAsync();
+        var before = await rows.CountAsync();
+        var text = "House\tLEDs\tDistance cm\n" + string.Join('\n', Enumerable.Range(1, 40).Select(i => $"Cot {i}\t{1 + (i % 3)}\t{20 + i}")) + "\nBarn\tmany\t20";
+        await page.GetByLabel("Name of Chandlery").EvaluateAsync("(cell, text) => { const t = new DataTransfer(); t.setData('text/plain', text); cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData: t, bubbles: true, cancelable: true })); }", text);
+        await Expect(rows).ToHaveCountAsync(before + 40);
+        await Expect(page.Locator(".aslist [role=alert]")).ToContainTextAsync("Row 42:");
+        await Expect(page.GetByLabel("Rows to take in")).ToHaveValueAsync("House\tLEDs\tDistance cm\nBarn\tmany\t20");
+
+        var leds = page.GetByLabel("LEDs of Cot 1", new() { Exact = true });
+        await leds.FillAsync("4");
+        await leds.PressAsync("Enter");
+        await Expect(page.GetByLabel("LEDs of Cot 2", new() { Exact = true })).ToBeFocusedAsync();
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        await ShotAsync(page, "table");
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        foreach (var label in (string[])["Cot 1: 4 LEDs", "Take in 40 rows"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", label);
+            await undo.ClickAsync();
+        }
+
+        await Expect(rows).ToHaveCountAsync(before);
+    }
+
+    [Fact]
     public async Task A_wireway_is_drawn_on_the_board_bent_and_taken_away_and_a_hole_is_put_down_by_typing()
     {
         var page = await app.OpenAsync("town");
@@ -150,10 +202,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await page.GetByRole(AriaRole.Button, new() { Name = "Measure" }).ClickAsync();
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
-        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
-        {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"ground-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}.png"), FullPage = true });
-        }
+        await ShotAsync(page, $"ground-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}");
     }
 
     [Theory]
@@ -166,9 +215,14 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await Expect(page.GetByLabel("Sill above the floor")).ToBeVisibleAsync();
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        await ShotAsync(page, $"house-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}");
+    }
+
+    private static async Task ShotAsync(IPage page, string name)
+    {
         if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
         {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"house-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}.png"), FullPage = true });
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
         }
     }
 

@@ -1,3 +1,6 @@
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Quantities;
 using Duskwright.Towns;
 
 namespace Duskwright.Places;
@@ -15,6 +18,15 @@ public partial class StartPlace
     }
 
     private void Recount() => _plan = TypedPlan.Of(_text);
+
+    // The maker makes it any other size.
+    private void BeginEmpty()
+    {
+        if (Open.Begin(new SizeBoard(Length.FromMillimetres(1200), Length.FromMillimetres(800)).Apply(new Town { Name = "My town" })).Count == 0)
+        {
+            Navigation.NavigateTo("/town");
+        }
+    }
 
     private void Take(string place)
     {

@@ -44,7 +44,9 @@ public partial class TownPlace
         ? string.Create(CultureInfo.InvariantCulture, $"From middle to middle they are {Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2)):0} mm apart.")
         : "";
 
-    private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Open.Town.Routes.Count > 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
+    private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Unrouted == 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
+
+    private int Unrouted => Open.Town.Buildings.Where(b => b.Place is not null).Select(b => b.Key).Except(Open.Town.Routes.Select(r => r.Building)).Count();
 
     private List<Finding> Spoiling => [.. Open.Study.Findings.Where(f => f.Severity == Severity.Spoils)];
 
