@@ -7,7 +7,7 @@ namespace Duskwright.Plan.Edits;
 public sealed record AcceptRoutes(ItemList<Route> Routes) : TownEdit
 {
     /// <inheritdoc/>
-    public override string Label => $"Take these {Routes.Count} routes";
+    public override string Label => Routes.Count == 1 ? "Take this route" : $"Take these {Routes.Count} routes";
 
     /// <inheritdoc/>
     public override Town Apply(Town town)

@@ -97,7 +97,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         // Where lamps were only counted, none or all of them are known one by one.
         var unseen = result.Lit == 0 ? Mending.Seen.Dark : result.Lit < test.ShouldLight || !test.EyesTell ? Mending.Seen.Unknown : Mending.Seen.Lit;
         var looks = house.Lamps.ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
-        
+
         // On the bench the reading is that of one lamp.
         return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes)).Suspects;
     }

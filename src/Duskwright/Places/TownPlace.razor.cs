@@ -44,9 +44,10 @@ public partial class TownPlace
         ? string.Create(CultureInfo.InvariantCulture, $"From middle to middle they are {Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2)):0} mm apart.")
         : "";
 
-    private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Unrouted == 0 ? [] : Open.SuggestedRoutes.Edit.Routes;
+    // Of what has a route already none is suggested here; the wires page compares.
+    private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Unrouted.Count == 0 ? [] : Open.SuggestedRoutes.Edit.Routes.Where(r => Unrouted.Contains(r.Building)).ToItemList();
 
-    private int Unrouted => Open.Town.Buildings.Where(b => b.Place is not null).Select(b => b.Key).Except(Open.Town.Routes.Select(r => r.Building)).Count();
+    private HashSet<string> Unrouted => Open.Town.Buildings.Where(b => b.Place is not null).Select(b => b.Key).Except(Open.Town.Routes.Select(r => r.Building)).ToHashSet(StringComparer.Ordinal);
 
     private List<Finding> Spoiling => [.. Open.Study.Findings.Where(f => f.Severity == Severity.Spoils)];
 
