@@ -3,7 +3,6 @@ using Duskwright.Harness.Sharing;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
-using Duskwright.Study;
 using Duskwright.Study.Sums;
 
 namespace Duskwright.Proposals;
@@ -16,8 +15,8 @@ namespace Duskwright.Proposals;
 /// <param name="Why">Why there is none, in words.</param>
 public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int PacksAtLeast, bool Proven, string? Why)
 {
-    // Share of its current that a pack keeps for what is built later: common practice, no source.
-    private const double SpareShare = 0.25;
+    /// <summary>Share of its current that a pack keeps for what is built later: common practice, no source.</summary>
+    public const double SpareShare = 0.25;
 
     // A switch lights up to so many lamps: common practice, no source.
     private const int LampsPerSwitch = 20;
@@ -25,22 +24,28 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
     /// <summary>Shares all lamps that are not fixed to a pack over as few packs as last the show.</summary>
     /// <param name="town">The town; its packs are kept, or where it has none, packs like <paramref name="usual"/> are added.</param>
     /// <param name="usual">The pack to add.</param>
+    /// <param name="spareShare">Share of its current that each pack keeps for what is built later, 0 or more.</param>
     /// <param name="cancel">Stops the search.</param>
     /// <returns>The proposal.</returns>
-    public static SharingProposal Of(Town town, Supply usual, CancellationToken cancel = default)
+    public static SharingProposal Of(Town town, Supply usual, double spareShare = SpareShare, CancellationToken cancel = default)
     {
-        var supplies = town.Supplies.Count > 0 ? town.Supplies : Enough(town, usual);
+        ArgumentOutOfRangeException.ThrowIfNegative(spareShare);
+        var supplies = town.Supplies.Count > 0 ? town.Supplies : Enough(town, usual, spareShare);
         var wired = Wired(town, supplies[0]);
-        var buildings = TownStudy.Of(wired).Buildings.Where(b => b.Lamps.Count > 0).ToList();
-        var packs = supplies.Select(s => new PackSlot(s.Id, (int)(1e6 * PackCapacity.Amperes(town, s) / (1 + SpareShare)))).ToList();
+        var buildings = PackCapacity.Loads(wired);
+
+        // Packs of the same cells give the same; working it out runs one down.
+        var gives = supplies.Select(Cells).Distinct().ToDictionary(s => s, s => (int)(1e6 * PackCapacity.Amperes(town, s) / (1 + spareShare)));
+        var packs = supplies.Select(s => new PackSlot(s.Id, gives[Cells(s)])).ToList();
         var index = supplies.Select((s, i) => (s.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
         var supplyOfGroup = town.SwitchGroups.ToDictionary(g => g.Id, g => g.Supply, StringComparer.Ordinal);
+        var groupOf = town.Buildings.ToDictionary(b => b.Key, b => b.SwitchGroup, StringComparer.Ordinal);
         var loads = buildings.Select(b => new SharedLoad(
             b.Building.Name,
-            (int)Math.Ceiling(1e6 * (b.Current?.Value ?? 0)),
-            b.Building.Place?.At.X.Metres ?? b.Building.Distance?.Metres ?? b.PairLength.Value,
+            (int)Math.Ceiling(1e6 * b.Amperes),
+            b.Building.Place?.At.X.Metres ?? b.Building.Distance?.Metres ?? b.Building.PairLength?.Metres ?? 0,
             b.Building.Place?.At.Y.Metres ?? 0,
-            b.Building.State == BuildingState.Fixed && b.Building.SwitchGroup is { } group && supplyOfGroup[group] is { } pinned ? index[pinned] : null)).ToList();
+            b.Building.State == BuildingState.Fixed && groupOf[b.Building.Key] is { } group && supplyOfGroup[group] is { } pinned ? index[pinned] : null)).ToList();
         if (loads.Count == 0)
         {
             return new SharingProposal(null, 0, 0, true, "No building has a lamp yet.");
@@ -54,9 +59,11 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
 
         var used = answer.PackOf.Distinct().Order().ToList();
         var kept = town.Supplies.Count > 0 ? supplies : used.Select((p, i) => supplies[p] with { Id = Number(i + 1) }).ToItemList();
-        var (groups, places) = Switches(kept, town.Supplies.Count > 0 ? [.. Enumerable.Range(0, supplies.Count)] : used, answer, buildings.Select(b => (b.Building.Key, b.Lamps.Count)).ToList());
+        var (groups, places) = Switches(kept, town.Supplies.Count > 0 ? [.. Enumerable.Range(0, supplies.Count)] : used, answer, buildings.Select(b => (b.Building.Key, b.Lamps)).ToList());
         return new SharingProposal(new AcceptSharing(kept, groups, places), answer.PacksUsed, answer.PacksLowerBound, answer.Proven, null);
     }
+
+    private static Supply Cells(Supply supply) => supply with { Id = "", Name = null, Fuse = null };
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -99,11 +106,11 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
                 Buildings = town.Buildings.Select(b => b with { SwitchGroup = "A" }).ToItemList(),
             };
 
-    private static ItemList<Supply> Enough(Town town, Supply usual)
+    private static ItemList<Supply> Enough(Town town, Supply usual, double spareShare)
     {
-        var capacity = Math.Max(1e-3, PackCapacity.Amperes(town, usual) / (1 + SpareShare));
-        var load = TownStudy.Of(Wired(town, usual)).Buildings.Sum(b => b.Current?.Value ?? 0);
-        var count = Math.Clamp(2 * (int)Math.Ceiling(load / capacity), 1, 40);
+        var capacity = Math.Max(1e-3, PackCapacity.Amperes(town, usual) / (1 + spareShare));
+        var load = PackCapacity.Loads(Wired(town, usual)).Sum(b => b.Amperes);
+        var count = 2 * (int)Math.Max(1, Math.Ceiling(load / capacity));
         return Enumerable.Range(1, count).Select(n => usual with { Id = Number(n), Name = null }).ToItemList();
     }
 }

@@ -54,7 +54,7 @@ public class ProposalTests
     public void A_house_glued_down_keeps_its_pack()
     {
         var town = Example("saltmarrow.json");
-        var proposal = SharingProposal.Of(town, StartingPlan.UsualPack(town), TestContext.Current.CancellationToken);
+        var proposal = SharingProposal.Of(town, StartingPlan.UsualPack(town), cancel: TestContext.Current.CancellationToken);
         var shared = proposal.Edit!.Apply(town);
         string? SupplyOf(Town t, Building b) => t.SwitchGroups.First(g => g.Id == b.SwitchGroup).Supply;
         Assert.All(

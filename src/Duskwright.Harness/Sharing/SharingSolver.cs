@@ -4,7 +4,7 @@ using Google.OrTools.Sat;
 namespace Duskwright.Harness.Sharing;
 
 /// <summary>Shares loads over packs: fewest packs first, with a proof where the limit allows it, then neighbours together.</summary>
-/// <remarks>A bin packing with pinned items, solved by the CP-SAT solver with one worker, a fixed seed and a deterministic limit, so that it repeats exactly.</remarks>
+/// <remarks>The fewest packs by columns (<see cref="ColumnSharing"/>), then districts drawn together by exchange. Where columns find none, the CP-SAT solver with one worker, a fixed seed and a deterministic limit decides. Repeats exactly.</remarks>
 public static class SharingSolver
 {
     /// <summary>Shares the loads.</summary>
@@ -20,49 +20,30 @@ public static class SharingSolver
             return SharingAnswer.None($"{tooLarge.Id} takes {tooLarge.Microamperes / 1000.0:0.#} mA, more than any pack may give");
         }
 
-        var fewest = Model(problem, out var on, out var used);
-        fewest.Minimize(LinearExpr.Sum(used));
-        var first = Run(fewest, settings, cancel);
-        if (first.Status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+        if (loads.IsEmpty)
         {
-            return SharingAnswer.None(first.Status == CpSolverStatus.Infeasible
+            return new SharingAnswer([], 0, 0, true, null);
+        }
+
+        if (FewestPacks.Share(problem, cancel) is { } columns)
+        {
+            var used = columns.PackOf.Distinct().Count();
+            return new SharingAnswer([.. Districts.Draw(problem, columns.PackOf, cancel)], used, columns.AtLeast, used == columns.AtLeast, null);
+        }
+
+        // Columns that are rounded up found none: the loads themselves may still fit, or it is proved that they do not.
+        var whole = Model(problem, out var on, out var inUse);
+        whole.Minimize(LinearExpr.Sum(inUse));
+        var (solver, status) = Run(whole, settings, cancel);
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+        {
+            return SharingAnswer.None(status == CpSolverStatus.Infeasible
                 ? $"The loads take {loads.Sum(l => (long)l.Microamperes) / 1000.0:0} mA and cannot be shared over {packs.Length} packs of {packs.Sum(p => (long)p.CapacityMicroamperes) / 1000.0:0} mA in all"
                 : "No sharing was found within the limit");
         }
 
-        var packsUsed = used.Count(u => first.Solver.BooleanValue(u));
-        var bound = (int)Math.Ceiling(first.Solver.BestObjectiveBound - 1e-6);
-        var answer = PackOf(first.Solver, on);
-
-        // Neighbours together: the farther a load lies from the middle its pack would have, the dearer. Middles come from cutting the street into equal loads.
-        var model = Model(problem, out on, out used);
-        model.Add(LinearExpr.Sum(used) <= packsUsed);
-        var middles = Middles(problem, packsUsed);
-        var order = packs.Select((_, i) => i).Where(i => packsUsed == packs.Length || first.Solver.BooleanValue(used[i])).Take(packsUsed).ToArray();
-
-        // A pack outside the chosen ones has no middle, so lying on it would cost nothing.
-        for (var p = 0; p < packs.Length; p++)
-        {
-            if (!order.Contains(p))
-            {
-                model.Add(used[p] == 0);
-            }
-        }
-
-        var cost = new List<LinearExpr>();
-        for (var p = 0; p < order.Length; p++)
-        {
-            for (var l = 0; l < loads.Length; l++)
-            {
-                var millimetres = (long)(1000 * Math.Sqrt(Math.Pow(loads[l].X - middles[p].X, 2) + Math.Pow(loads[l].Y - middles[p].Y, 2)));
-                cost.Add(on[l][order[p]] * millimetres);
-            }
-        }
-
-        model.Minimize(LinearExpr.Sum(cost));
-        var second = Run(model, settings, cancel);
-        var settled = second.Status is CpSolverStatus.Optimal or CpSolverStatus.Feasible;
-        return new SharingAnswer(settled ? PackOf(second.Solver, on) : answer, packsUsed, bound, first.Status == CpSolverStatus.Optimal, null);
+        var packOf = Districts.Draw(problem, [.. PackOf(solver, on)], cancel);
+        return new SharingAnswer([.. packOf], inUse.Count(u => solver.BooleanValue(u)), (int)Math.Ceiling(solver.BestObjectiveBound - 1e-6), status == CpSolverStatus.Optimal, null);
     }
 
     private static CpModel Model(SharingProblem problem, out BoolVar[][] on, out BoolVar[] used)
@@ -109,20 +90,6 @@ public static class SharingSolver
 
     private static ImmutableArray<int> PackOf(CpSolver solver, BoolVar[][] on) =>
         [.. on.Select(row => Array.FindIndex(row, solver.BooleanValue))];
-
-    private static (double X, double Y)[] Middles(SharingProblem problem, int parts)
-    {
-        var along = problem.Loads.OrderBy(l => l.X).ThenBy(l => l.Y).ToList();
-        var total = Math.Max(1, along.Sum(l => (double)l.Microamperes));
-        var (sum, groups) = (0.0, Enumerable.Range(0, parts).Select(_ => new List<SharedLoad>()).ToArray());
-        foreach (var load in along)
-        {
-            groups[Math.Min(parts - 1, (int)(sum / total * parts))].Add(load);
-            sum += load.Microamperes;
-        }
-
-        return [.. groups.Select(g => g.Count == 0 ? (along[0].X, along[0].Y) : (g.Average(l => l.X), g.Average(l => l.Y)))];
-    }
 }
 
 /// <summary>What is to be shared.</summary>

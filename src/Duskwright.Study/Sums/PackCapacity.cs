@@ -1,3 +1,4 @@
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Study.Operation;
@@ -30,6 +31,21 @@ public static class PackCapacity
         return most * LampLaws.Of(lamp).At(volts, ohms).Amps;
     }
 
+    /// <summary>What each building with lamps takes at the nominal voltage of its supply, which is how <see cref="Amperes"/> counts.</summary>
+    /// <param name="town">The town.</param>
+    /// <returns>The buildings in the order of the document.</returns>
+    public static ItemList<BuildingLoad> Loads(Town town) => town.Buildings
+        .Select(b => (Building: b, Lamps: Resolver.Lamps(town, b)))
+        .Where(b => b.Lamps.Count > 0)
+        .Select(b => new BuildingLoad(b.Building, b.Lamps.Count, b.Lamps.Sum(l => LampLaws.Of(l.Part).At(Resolver.NominalVolts(town, l.SwitchGroup), l.ResistorOhms.Typical + l.TailOhms).Amps)))
+        .ToItemList();
+
     private static LampPart CommonestLamp(Town town) =>
         town.Buildings.SelectMany(b => Resolver.Lamps(town, b)).GroupBy(l => l.Part).MaxBy(g => g.Count())?.Key ?? Usual.LampOf(town, null);
 }
+
+/// <summary>What a building takes.</summary>
+/// <param name="Building">The building.</param>
+/// <param name="Lamps">How many lamps it has.</param>
+/// <param name="Amperes">Its current, A.</param>
+public sealed record BuildingLoad(Building Building, int Lamps, double Amperes);

@@ -126,7 +126,8 @@ internal static class Resolver
         return exact <= 0 ? 0 : PreferredValues.NextUp(PreferredValues.E12, Resistance.FromOhms(exact)).Ohms;
     }
 
-    private static double NominalVolts(Town town, string? group) =>
+    /// <summary>The nominal voltage of the supply a switch group takes from; of the usual pack where that is not said.</summary>
+    internal static double NominalVolts(Town town, string? group) =>
         SupplyOf(town, group) is { } supply
             ? Catalogue.FindSupply(town, supply.Part)!.NominalVoltage.Volts * supply.Series
             : Catalogue.FindSupply(town, Usual.Cell)!.NominalVoltage.Volts * Usual.CellsInSeries;
