@@ -30,7 +30,7 @@ public sealed record BookChoice(BookPart Kind, string? Key = null)
 
     internal bool Holds(BookSheet sheet, TownStudy study) => Kind switch
     {
-        BookPart.Labels => sheet.Id is BenchBook.LabelsId or BenchBook.StripsId,
+        BookPart.Labels => sheet.Id is BenchBook.LabelsId or BenchBook.FlagsId or BenchBook.StripsId,
         BookPart.Sheet => sheet.Id == Key,
         BookPart.Building => sheet.Building == Key,
         BookPart.Pack => sheet.Building is { } key && study.Packs.First(p => p.Supply.Id == Key).Buildings.Contains(key),

@@ -32,6 +32,21 @@ public sealed partial class SheetsAloneTests
         Assert.Equal(Saltmarrow.Packs.Select(p => 34 + (24.0 * p.SwitchGroups.Count)).Order(), frames.Order(), (a, b) => Math.Abs(a - b) < 0.1);
     }
 
+    // The pair lies on the fold: both faces are of one size, so that the halves meet when they are stuck together.
+    [Fact]
+    public void A_label_folds_in_its_middle_and_reads_the_same_on_both_faces()
+    {
+        var pages = Printed(Saltmarrow, "flags");
+        var words = pages.SelectMany(p => p.GetWords()).Select(w => w.Text).ToList();
+        Assert.All(Saltmarrow.Labels.Where(l => l.Code.Length > 1), l => Assert.Equal(2, words.Count(w => w == l.Code)));
+        var lines = pages[0].Paths.Select(p => p.GetBoundingRectangle()).OfType<PdfRectangle>().Where(b => Near(b.Height, 14)).ToList();
+        var frames = lines.Where(b => Near(b.Width, 68)).ToList();
+        Assert.NotEmpty(frames);
+        Assert.All(frames, frame => Assert.Contains(lines, fold => Near(fold.Width, 0) && Near(fold.Centroid.X - frame.Left, 34) && Near(fold.Bottom - frame.Bottom, 0)));
+    }
+
+    private static bool Near(double points, double millimetres) => Math.Abs((points * MillimetresPerPoint) - millimetres) < 0.1;
+
     [Fact]
     public void Labels_alone_bring_the_strips_of_the_bank_too() =>
         Assert.Contains(Printed(Saltmarrow, BookChoice.Labels), p => Text(p).StartsWith("Labels for the bank", StringComparison.Ordinal));
