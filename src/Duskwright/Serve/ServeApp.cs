@@ -21,20 +21,46 @@ public static class ServeApp
     /// <returns>The app.</returns>
     public static WebApplication Build(WebApplicationOptions options, OpenTown town)
     {
+        // A page elsewhere whose name is pointed at this machine must not reach the town.
+        var app = Build(options, town, "localhost;127.0.0.1;[::1]", services => services.AddSingleton(new PhoneDoor(options, town)));
+        Map(app);
+        return app;
+    }
+
+    /// <summary>Builds the same app for devices in the house.</summary>
+    /// <param name="options">Arguments and paths of the host.</param>
+    /// <param name="town">The town, as devices may have it.</param>
+    /// <param name="door">Who may come in.</param>
+    /// <param name="addresses">The addresses at which it will answer.</param>
+    /// <returns>The app, not started.</returns>
+    internal static WebApplication BuildForPhones(WebApplicationOptions options, OpenTown town, PhoneDoor door, IReadOnlyList<IPAddress> addresses)
+    {
+        var app = Build(options, town, string.Join(';', addresses.Select(a => a.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{a}]" : a.ToString())), _ => { });
+        app.UseDoorKeeper(door);
+        Map(app);
+        return app;
+    }
+
+    private static WebApplication Build(WebApplicationOptions options, OpenTown town, string hosts, Action<IServiceCollection> more)
+    {
         var builder = WebApplication.CreateBuilder(options);
         builder.WebHost.UseStaticWebAssets();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(town);
         builder.Services.AddSingleton<NightToday>();
-
-        // A page elsewhere whose name is pointed at this machine must not reach the town.
-        builder.Configuration["AllowedHosts"] = "localhost;127.0.0.1;[::1]";
+        more(builder.Services);
+        builder.Configuration["AllowedHosts"] = hosts;
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 
         builder.Services.AddSignalR(o => o.MaximumReceiveMessageSize = 4 * 1024 * 1024);
 
         var app = builder.Build();
         app.UseGuard();
+        return app;
+    }
+
+    private static void Map(WebApplication app)
+    {
         app.UseStatusCodePagesWithReExecute("/lost", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         app.UseStaticFiles(new StaticFileOptions
@@ -48,7 +74,6 @@ public static class ServeApp
         app.MapDownloads();
         app.MapNightScenes();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
-        return app;
     }
 
     /// <summary>Serves until cancelled.</summary>

@@ -13,59 +13,59 @@ namespace Duskwright.Towns;
 /// <summary>The town that is open in this process: every tab sees the same, edits follow one another, and each is kept in the town's file before it is seen.</summary>
 public sealed class OpenTown : IDisposable
 {
-    private readonly Lock _gate = new();
-    private readonly string? _home;
-    private WorkingFile _file;
-    private Lazy<RouteProposal> _routes;
+    private readonly Desk _desk;
+    private readonly bool _lookOnly;
+    private ItemList<Problem> _refused = [];
 
-    private OpenTown(WorkingFile file, string? home)
-    {
-        (_file, _home) = (file, home);
-        Study = TownStudy.Of(file.Town);
-        _routes = Suggested(file.Town);
-    }
+    private OpenTown(WorkingFile file, string? home) => _desk = new Desk(file, home);
+
+    private OpenTown(Desk desk) => (_desk, _lookOnly) = (desk, true);
 
     /// <summary>Raised after every change, on the thread that made it.</summary>
-    public event Action? Changed;
+    public event Action? Changed
+    {
+        add => _desk.Changed += value;
+        remove => _desk.Changed -= value;
+    }
 
     /// <summary>The town as it stands.</summary>
     public Town Town => Study.Town;
 
     /// <summary>Everything computed for it.</summary>
-    public TownStudy Study { get; private set; }
+    public TownStudy Study => _desk.Study;
 
     /// <summary>Routes that could be taken for the buildings that have none.</summary>
-    public RouteProposal SuggestedRoutes => _routes.Value;
+    public RouteProposal SuggestedRoutes => _desk.Routes.Value;
 
     /// <summary>What kept the last change from being made or kept; empty once one has been.</summary>
-    public ItemList<Problem> Trouble { get; private set; } = [];
+    public ItemList<Problem> Trouble => _lookOnly ? _refused : _desk.Trouble;
 
     /// <summary>The label of the edit that undo takes back; none where there is none.</summary>
-    public string? UndoLabel => _file.Head.Parent is null ? null : _file.Head.Label;
+    public string? UndoLabel => _desk.File.Head.Parent is null ? null : _desk.File.Head.Label;
 
     /// <summary>The label of the edit that redo makes again; none where there is none.</summary>
-    public string? RedoLabel => _file.Next?.Label;
+    public string? RedoLabel => _desk.File.Next?.Label;
 
     /// <summary>The file's name; none while the town is in memory only.</summary>
-    public string? FileName => _file.Path is { } path ? Path.GetFileNameWithoutExtension(path) : null;
+    public string? FileName => _desk.File.Path is { } path ? Path.GetFileNameWithoutExtension(path) : null;
 
     /// <summary>Where the file lies; none while the town is in memory only.</summary>
-    public string? FilePath => _file.Path;
+    public string? FilePath => _desk.File.Path;
 
     /// <summary>A name for downloads.</summary>
     public string FileStem => FileName ?? Slug.Of(Town.Name);
 
     /// <summary>The maker's own towns, newest first.</summary>
-    public ItemList<KeptTown> Kept => _home is null ? [] : TownFolder.In(_home);
+    public ItemList<KeptTown> Kept => _desk.Home is null ? [] : TownFolder.In(_desk.Home);
 
     /// <summary>The named points in time, oldest first.</summary>
     public ItemList<NamedPoint> Points
     {
         get
         {
-            lock (_gate)
+            lock (_desk.Gate)
             {
-                return _file.Points;
+                return _desk.File.Points;
             }
         }
     }
@@ -117,22 +117,22 @@ public sealed class OpenTown : IDisposable
     });
 
     /// <summary>Takes the last edit back.</summary>
-    public void Undo() => Do(() => _file.Undo());
+    public void Undo() => Do(() => _desk.File.Undo());
 
     /// <summary>Makes the last edit taken back again.</summary>
-    public void Redo() => Do(() => _file.Redo());
+    public void Redo() => Do(() => _desk.File.Redo());
 
     /// <summary>Gives the town as it stands a name to come back to.</summary>
     /// <param name="name">The name.</param>
     /// <returns>What kept it from being named.</returns>
-    public ItemList<Problem> NamePoint(string name) => Do(() => _file.NamePoint(name));
+    public ItemList<Problem> NamePoint(string name) => Do(() => _desk.File.NamePoint(name));
 
     /// <summary>Goes back to a named point, as an edit that can be undone.</summary>
     /// <param name="point">The point.</param>
     /// <returns>What kept it from being gone back to.</returns>
     public ItemList<Problem> GoBackTo(NamedPoint point) => Do(() =>
     {
-        var then = _file.TownAt(point.Revision);
+        var then = _desk.File.TownAt(point.Revision);
         return then.Town is { } town ? Change(town, $"Go back to {point.Name}") : then.Problems;
     });
 
@@ -141,9 +141,9 @@ public sealed class OpenTown : IDisposable
     /// <returns>The town; none where its history cannot be read.</returns>
     public Town? Then(NamedPoint point)
     {
-        lock (_gate)
+        lock (_desk.Gate)
         {
-            return _file.TownAt(point.Revision).Town;
+            return _desk.File.TownAt(point.Revision).Town;
         }
     }
 
@@ -152,14 +152,24 @@ public sealed class OpenTown : IDisposable
     /// <returns>The differences from it to the town as it stands.</returns>
     public Comparison Since(NamedPoint point)
     {
-        lock (_gate)
+        lock (_desk.Gate)
         {
-            return _file.Compare(point.Revision, _file.Head.Id);
+            return _desk.File.Compare(point.Revision, _desk.File.Head.Id);
         }
     }
 
+    /// <summary>The same town for somebody who may look at it and change nothing.</summary>
+    /// <returns>A town that follows this one and refuses every change.</returns>
+    public OpenTown ToLookAt() => new(_desk);
+
     /// <summary>Closes the file.</summary>
-    public void Dispose() => _file.Dispose();
+    public void Dispose()
+    {
+        if (!_lookOnly)
+        {
+            _desk.File.Dispose();
+        }
+    }
 
     private static WorkingFile InMemory(Town town) => WorkingFile.InMemory(town, "Begin", TimeProvider.System);
 
@@ -167,49 +177,56 @@ public sealed class OpenTown : IDisposable
 
     private ItemList<Problem> Do(Func<ItemList<Problem>> work)
     {
-        ItemList<Problem> problems;
-        lock (_gate)
+        if (_lookOnly)
         {
-            Trouble = [];
+            _refused = [new Problem("", "look-only", "From here the town may be looked at and not changed.", "At the desk, let this device in to change it.")];
+            _desk.Tell();
+            return _refused;
+        }
+
+        ItemList<Problem> problems;
+        lock (_desk.Gate)
+        {
+            _desk.Trouble = [];
             problems = work();
             if (problems.Count > 0)
             {
-                Trouble = problems;
+                _desk.Trouble = problems;
             }
-            else if (!ReferenceEquals(_file.Town, Town))
+            else if (!ReferenceEquals(_desk.File.Town, Town))
             {
-                Study = Study.After(_file.Town);
-                _routes = Suggested(_file.Town);
+                _desk.Study = Study.After(_desk.File.Town);
+                _desk.Routes = Suggested(_desk.File.Town);
             }
         }
 
-        Changed?.Invoke();
+        _desk.Tell();
         return problems;
     }
 
     private ItemList<Problem> Change(Town town, string label)
     {
-        _file = WithFile(_file);
-        return _file.Change(town, label);
+        _desk.File = WithFile(_desk.File);
+        return _desk.File.Change(town, label);
     }
 
     private ItemList<Problem> Turn(WorkingFile file)
     {
-        _file.Dispose();
-        _file = file;
+        _desk.File.Dispose();
+        _desk.File = file;
         return [];
     }
 
     // A town that cannot be given a file is worked on in memory, and the maker told.
     private WorkingFile WithFile(WorkingFile file)
     {
-        if (file.Path is not null || _home is null)
+        if (file.Path is not null || _desk.Home is null)
         {
             return file;
         }
 
-        var kept = file.KeepAs(TownFolder.FreePath(_home, file.Town.Name));
-        Trouble = kept.Problems;
+        var kept = file.KeepAs(TownFolder.FreePath(_desk.Home, file.Town.Name));
+        _desk.Trouble = kept.Problems;
         if (kept.File is null)
         {
             return file;
@@ -217,5 +234,25 @@ public sealed class OpenTown : IDisposable
 
         file.Dispose();
         return kept.File;
+    }
+
+    /// <summary>What all who have the town open share.</summary>
+    private sealed class Desk(WorkingFile file, string? home)
+    {
+        internal event Action? Changed;
+
+        internal Lock Gate { get; } = new();
+
+        internal string? Home { get; } = home;
+
+        internal WorkingFile File { get; set; } = file;
+
+        internal TownStudy Study { get; set; } = TownStudy.Of(file.Town);
+
+        internal Lazy<RouteProposal> Routes { get; set; } = Suggested(file.Town);
+
+        internal ItemList<Problem> Trouble { get; set; } = [];
+
+        internal void Tell() => Changed?.Invoke();
     }
 }

@@ -1,0 +1,42 @@
+using System.Net;
+
+namespace Duskwright.Serve;
+
+/// <summary>Stands before every page that a phone asks for: who has not brought the code gets the question for it and nothing else.</summary>
+internal static class DoorKeeper
+{
+    private const string Cookie = "duskwright-device";
+
+    // Plain, because nothing of the program is handed out before the code is right.
+    private static string Page(string said) =>
+        $"""
+        <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Duskwright</title>
+        <style>body{"{"}font:1.25rem/1.5 system-ui,sans-serif;margin:2rem;max-width:28rem;color:#23243A;background:#F5F0E6{"}"}input,button{"{"}font:inherit;padding:.75rem 1rem;width:100%;box-sizing:border-box;margin-top:.75rem{"}"}</style></head>
+        <body><h1>The town is at the desk</h1><p role="status">{WebUtility.HtmlEncode(said)}</p>
+        <form method="get" action="/in"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form></body></html>
+        """;
+
+    internal static void UseDoorKeeper(this WebApplication app, PhoneDoor door) => app.Use(async (context, next) =>
+    {
+        if (door.Knows(context.Request.Cookies[Cookie]))
+        {
+            await next(context);
+            return;
+        }
+
+        var asked = context.Request.Path == "/in" && HttpMethods.IsGet(context.Request.Method) ? context.Request.Query["code"].ToString() : "";
+        if (asked.Length > 0 && door.Admit(asked.Replace(" ", "", StringComparison.Ordinal)) is { } token)
+        {
+            context.Response.Cookies.Append(Cookie, token, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/" });
+
+            // A page of ours sends the device on, since a cookie of this kind is not carried along when a scanner has opened the address.
+            context.Response.ContentType = "text/html; charset=utf-8";
+            await context.Response.WriteAsync("""<!doctype html><html lang="en"><head><meta charset="utf-8"><meta http-equiv="refresh" content="0;url=/bench"><title>Duskwright</title></head><body><a href="/bench">Come in</a></body></html>""", context.RequestAborted);
+            return;
+        }
+
+        context.Response.StatusCode = StatusCodes.Status403Forbidden;
+        context.Response.ContentType = "text/html; charset=utf-8";
+        await context.Response.WriteAsync(Page(asked.Length == 0 ? "Scan the code at the desk, or type its figures." : door.Code is null ? "That code is used or void. Ask for another at the desk." : "That is not the code."), context.RequestAborted);
+    });
+}

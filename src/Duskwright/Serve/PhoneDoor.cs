@@ -1,0 +1,157 @@
+using System.Net;
+using System.Net.NetworkInformation;
+using System.Net.Sockets;
+using System.Security.Cryptography;
+using System.Text;
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Towns;
+
+namespace Duskwright.Serve;
+
+/// <summary>The way in for a phone or tablet in the house: shut until the maker opens it at the desk, open to devices that bring a code used once.</summary>
+/// <param name="options">Paths of the host.</param>
+/// <param name="town">The open town.</param>
+/// <param name="homes">The addresses of this machine in the house; none for those it has.</param>
+public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func<IReadOnlyList<IPAddress>>? homes = null) : IAsyncDisposable
+{
+    /// <summary>Wrong codes after which a code is worth nothing any more.</summary>
+    public const int MostGuesses = 5;
+
+    private const int CodeDigits = 8;
+    private const int TokenBytes = 32;
+    private readonly Lock _gate = new();
+    private readonly HashSet<string> _admitted = [];
+    private WebApplication? _app;
+    private int _guesses;
+
+    /// <summary>Raised when it opens, shuts, lets somebody in or makes another code.</summary>
+    public event Action? Changed;
+
+    /// <summary>The address to open on the device, without the code; none while it is shut.</summary>
+    public string? Address { get; private set; }
+
+    /// <summary>The code that lets one device in; none while it is shut or where the code was used or guessed at too often.</summary>
+    public string? Code { get; private set; }
+
+    /// <summary>Whether devices may look at the town and change nothing.</summary>
+    public bool LookOnly { get; private set; }
+
+    /// <summary>How many devices are in.</summary>
+    public int Devices
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return _admitted.Count;
+            }
+        }
+    }
+
+    /// <summary>Opens it to the network of the house.</summary>
+    /// <param name="lookOnly">Whether devices may look and change nothing.</param>
+    /// <returns>What kept it shut.</returns>
+    public async Task<ItemList<Problem>> OpenAsync(bool lookOnly)
+    {
+        await ShutAsync();
+        if ((homes ?? Homes)() is not { Count: > 0 } addresses)
+        {
+            return [new Problem("", "no-network", "This machine is in no network of a house.", "Connect it to the same Wi-Fi as the phone.")];
+        }
+
+        var app = ServeApp.BuildForPhones(options, lookOnly ? town.ToLookAt() : town, this, addresses);
+        foreach (var address in addresses)
+        {
+            app.Urls.Add($"http://{(address.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{address}]" : address.ToString())}:0");
+        }
+
+        await app.StartAsync();
+        (_app, Address, LookOnly) = (app, app.Urls.First(), lookOnly);
+        NewCode();
+        return [];
+    }
+
+    /// <summary>Makes a code for one more device.</summary>
+    public void NewCode()
+    {
+        lock (_gate)
+        {
+            Code = string.Concat(Enumerable.Range(0, CodeDigits).Select(_ => RandomNumberGenerator.GetInt32(10)));
+            _guesses = 0;
+        }
+
+        Changed?.Invoke();
+    }
+
+    /// <summary>Sends every device out and shuts it.</summary>
+    /// <returns>When it is shut.</returns>
+    public async Task ShutAsync()
+    {
+        var app = _app;
+        lock (_gate)
+        {
+            _admitted.Clear();
+            (_app, Address, Code) = (null, null, null);
+        }
+
+        if (app is not null)
+        {
+            await app.DisposeAsync();
+            Changed?.Invoke();
+        }
+    }
+
+    /// <summary>Lets a device in that brings the code, once.</summary>
+    /// <param name="code">What it brings.</param>
+    /// <returns>The token by which it is known from now on; none where the code is wrong, used or void.</returns>
+    public string? Admit(string code)
+    {
+        string? token = null;
+        lock (_gate)
+        {
+            if (Code is null)
+            {
+                return null;
+            }
+
+            if (CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(code), Encoding.UTF8.GetBytes(Code)))
+            {
+                token = Convert.ToHexString(RandomNumberGenerator.GetBytes(TokenBytes));
+                _admitted.Add(token);
+                Code = null;
+            }
+            else if (++_guesses >= MostGuesses)
+            {
+                Code = null;
+            }
+        }
+
+        Changed?.Invoke();
+        return token;
+    }
+
+    /// <summary>Whether a device was let in.</summary>
+    /// <param name="token">What it carries.</param>
+    /// <returns>True where it was.</returns>
+    public bool Knows(string? token)
+    {
+        lock (_gate)
+        {
+            return token is not null && _admitted.Contains(token);
+        }
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync() => await ShutAsync();
+
+    // Addresses that no router passes on (RFC 1918, RFC 3927), so that the door opens to the house and not to the world.
+    private static List<IPAddress> Homes() =>
+        [.. NetworkInterface.GetAllNetworkInterfaces()
+            .Where(n => n.OperationalStatus == OperationalStatus.Up && n.NetworkInterfaceType != NetworkInterfaceType.Loopback)
+            .SelectMany(n => n.GetIPProperties().UnicastAddresses)
+            .Select(u => u.Address)
+            .Where(a => a.AddressFamily == AddressFamily.InterNetwork && OfAHouse(a.GetAddressBytes()))];
+
+    private static bool OfAHouse(byte[] b) => b[0] == 10 || (b[0] == 172 && b[1] is >= 16 and < 32) || (b[0] == 192 && b[1] == 168) || (b[0] == 169 && b[1] == 254);
+}

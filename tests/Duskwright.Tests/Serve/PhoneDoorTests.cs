@@ -1,0 +1,144 @@
+using System.Net;
+using Duskwright.Plan.Edits;
+using Duskwright.Serve;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Builder;
+
+namespace Duskwright.Tests.Serve;
+
+/// <summary>A phone is let in by a code used once, and nobody else is.</summary>
+public sealed class PhoneDoorTests : IAsyncLifetime
+{
+    private static readonly WebApplicationOptions Options = new() { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory };
+    private readonly OpenTown _town = OpenTown.FromFile(null).Town!;
+    private PhoneDoor _door = default!;
+
+    public ValueTask InitializeAsync()
+    {
+        _door = new PhoneDoor(Options, _town, () => [IPAddress.Loopback]);
+        return ValueTask.CompletedTask;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _door.DisposeAsync();
+        _town.Dispose();
+    }
+
+    [Fact]
+    public async Task It_is_shut_until_it_is_opened_and_shut_again_nothing_answers()
+    {
+        Assert.Null(_door.Address);
+        Assert.Empty(await _door.OpenAsync(false));
+        using var client = Device();
+        Assert.Equal(HttpStatusCode.Forbidden, (await client.GetAsync("bench", Cancel)).StatusCode);
+        await _door.ShutAsync();
+        await Assert.ThrowsAsync<HttpRequestException>(() => client.GetAsync("bench", Cancel));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("bench")]
+    [InlineData("take/town.json")]
+    [InlineData("app.css")]
+    [InlineData("_blazor/negotiate")]
+    [InlineData("in?code=")]
+    [InlineData("in?code=00000000%00")]
+    public async Task Without_the_code_there_is_nothing_but_the_question_for_it(string address)
+    {
+        await _door.OpenAsync(false);
+        using var client = Device();
+        using var answer = await client.GetAsync(address, Cancel);
+        var page = await answer.Content.ReadAsStringAsync(Cancel);
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.DoesNotContain("Saltmarrow", page, StringComparison.Ordinal);
+        Assert.Contains("name=\"code\"", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_code_lets_one_device_in_and_is_worth_nothing_after_that()
+    {
+        await _door.OpenAsync(false);
+        var code = _door.Code!;
+        using var first = Device();
+        using var second = Device();
+        Assert.Equal(HttpStatusCode.OK, (await first.GetAsync($"in?code={code}", Cancel)).StatusCode);
+        Assert.Contains("Saltmarrow", await first.GetStringAsync("take/town.json", Cancel), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.Forbidden, (await second.GetAsync($"in?code={code}", Cancel)).StatusCode);
+        Assert.Equal(HttpStatusCode.Forbidden, (await second.GetAsync("take/town.json", Cancel)).StatusCode);
+        Assert.Equal(1, _door.Devices);
+    }
+
+    [Fact]
+    public async Task A_code_guessed_at_too_often_is_void_even_for_who_has_it()
+    {
+        await _door.OpenAsync(false);
+        var code = _door.Code!;
+        using var client = Device();
+        for (var guess = 0; guess < PhoneDoor.MostGuesses; guess++)
+        {
+            var wrong = code[0] == '1' ? $"2{code[1..]}" : $"1{code[1..]}";
+            Assert.Equal(HttpStatusCode.Forbidden, (await client.GetAsync($"in?code={wrong}", Cancel)).StatusCode);
+        }
+
+        Assert.Equal(HttpStatusCode.Forbidden, (await client.GetAsync($"in?code={code}", Cancel)).StatusCode);
+        _door.NewCode();
+        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync($"in?code={_door.Code}", Cancel)).StatusCode);
+    }
+
+    [Fact]
+    public async Task Who_is_sent_out_does_not_come_in_again_with_the_old_token()
+    {
+        await _door.OpenAsync(false);
+        var token = _door.Admit(_door.Code!);
+        Assert.True(_door.Knows(token));
+        await _door.OpenAsync(false);
+        Assert.False(_door.Knows(token));
+    }
+
+    [Theory]
+    [InlineData("town.example", null, HttpStatusCode.BadRequest)]
+    [InlineData(null, "http://evil.example", HttpStatusCode.Forbidden)]
+    public async Task A_device_that_is_in_is_not_used_by_pages_from_elsewhere(string? host, string? origin, HttpStatusCode code)
+    {
+        await _door.OpenAsync(false);
+        using var client = Device();
+        await client.GetAsync($"in?code={_door.Code}", Cancel);
+        using var request = new HttpRequestMessage(HttpMethod.Get, "take/town.json");
+        request.Headers.Host = host;
+        if (origin is not null)
+        {
+            request.Headers.Add("Origin", origin);
+        }
+
+        Assert.Equal(code, (await client.SendAsync(request, Cancel)).StatusCode);
+    }
+
+    [Fact]
+    public void Who_may_only_look_sees_every_change_and_makes_none()
+    {
+        var looked = _town.ToLookAt();
+        var building = _town.Town.Buildings[0];
+        var house = building.Key;
+        Assert.Single(looked.Apply(new RemoveBuilding(building)));
+        Assert.Contains(_town.Town.Buildings, b => b.Key == house);
+        Assert.Empty(_town.Apply(new RemoveBuilding(building)));
+        Assert.DoesNotContain(looked.Town.Buildings, b => b.Key == house);
+        Assert.Single(looked.Replace(_town.Town, "anything"));
+        looked.Undo();
+        Assert.DoesNotContain(_town.Town.Buildings, b => b.Key == house);
+    }
+
+    [Fact]
+    public async Task A_machine_without_a_network_says_so()
+    {
+        await using var door = new PhoneDoor(Options, _town, () => []);
+        var problem = Assert.Single(await door.OpenAsync(false));
+        Assert.Contains("Wi-Fi", problem.Remedy, StringComparison.Ordinal);
+        Assert.Null(door.Address);
+    }
+
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    private HttpClient Device() => new(new HttpClientHandler { CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(_door.Address + "/") };
+}
