@@ -193,29 +193,30 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     [Theory]
     [InlineData(false, false)]
     [InlineData(true, true)]
-    public async Task The_ground_uncovered_is_open_to_everybody(bool dark, bool phone)
+    public async Task The_ground_uncovered_and_a_house_on_the_drawing_board_are_open_to_everybody(bool dark, bool phone)
     {
         var page = await app.OpenAsync("town", dark, phone);
+        var screen = $"{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}";
         await page.GetByRole(AriaRole.Button, new() { Name = "Holes, wireways and the bank" }).ClickAsync();
         await page.Locator(".board .pick[data-key='bank']").PressAsync("Enter");
         await Expect(page.GetByLabel("Pocket, width")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Measure" }).ClickAsync();
-        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
-        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
-        await ShotAsync(page, $"ground-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}");
-    }
-
-    [Theory]
-    [InlineData(false, false)]
-    [InlineData(true, true)]
-    public async Task A_house_on_the_drawing_board_is_open_to_everybody(bool dark, bool phone)
-    {
-        var page = await app.OpenAsync("house?at=chandlery", dark, phone);
+        await IsOpenAsync(page, $"ground-{screen}");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Leave it" }).ClickAsync();
+        await page.Locator(".board .pick[data-key='chandlery']").PressAsync("Enter");
+        await page.GetByText("Draw its walls and rooms").ClickAsync();
         await page.Locator(".walls .pick[data-key^='window:']").First.PressAsync("Enter");
         await Expect(page.GetByLabel("Sill above the floor")).ToBeVisibleAsync();
-        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        await page.GetByText("Its lamps as a list").ClickAsync();
+        await Expect(page.GetByLabel("Above the floor, L1")).ToHaveValueAsync("16 mm");
+        await IsOpenAsync(page, $"house-{screen}");
+    }
+
+    private static async Task IsOpenAsync(IPage page, string shot)
+    {
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{shot}: {v.Id} {v.Nodes[0].Html}"));
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
-        await ShotAsync(page, $"house-{(phone ? "phone" : "desktop")}-{(dark ? "dark" : "light")}");
+        await ShotAsync(page, shot);
     }
 
     private static async Task ShotAsync(IPage page, string name)

@@ -1,0 +1,63 @@
+using System.Globalization;
+using Duskwright.Book.Houses;
+using Duskwright.Plan;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
+using Duskwright.Plan.Lists;
+using Duskwright.Plan.Quantities;
+using Duskwright.Study.Results;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>The lamps of a house as a table to type in, beside its drawings.</summary>
+public partial class LampTable
+{
+    private string? _wrong;
+
+    [Parameter, EditorRequired]
+    public BuildingResult House { get; set; } = default!;
+
+    /// <summary>Where its lamps are drawn.</summary>
+    [Parameter, EditorRequired]
+    public ItemList<LampSpot> Spots { get; set; } = [];
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    private Lamp? Lamp(LampSpot spot) => new RoomAt(spot.Storey, spot.Room).In(House.Building)?.Lamps.ElementAtOrDefault(spot.Index);
+
+    // A cell that is read when it is left; what will not do stays as it is typed.
+    private RenderFragment Cell(string column, LampSpot spot, Length? value, Func<Length?, Lamp> changed) => builder =>
+    {
+        builder.OpenElement(0, "input");
+        builder.AddAttribute(1, "aria-label", $"{column}, {spot.Name}");
+        builder.AddAttribute(2, "value", value is { } l ? $"{l.Millimetres.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "");
+        builder.AddAttribute(3, "placeholder", "not said");
+        builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => Read($"{column}, {spot.Name}", spot, e.Value?.ToString()?.Trim() ?? "", changed)));
+        builder.CloseElement();
+    };
+
+    private void Read(string field, LampSpot spot, string text, Func<Length?, Lamp> changed)
+    {
+        if (text.Length == 0)
+        {
+            Say(spot, changed(null));
+        }
+        else if (LengthText.Read(text, "mm") is { Length: var length })
+        {
+            Say(spot, changed(length));
+        }
+        else
+        {
+            _wrong = $"{field}: “{text}” will not do; a length like 18, 1.8 cm or 3/4 in is allowed.";
+        }
+    }
+
+    private void Say(LampSpot spot, Lamp lamp)
+    {
+        var problems = Open.Apply(new HouseHand(House).Change(new HousePiece(PieceKind.Lamp, new RoomAt(spot.Storey, spot.Room), spot.Index), lamp, "change a lamp"));
+        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+    }
+}
