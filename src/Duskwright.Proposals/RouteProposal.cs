@@ -12,6 +12,9 @@ namespace Duskwright.Proposals;
 /// <param name="NoRoute">One sentence for each building that cannot reach the bank.</param>
 public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
 {
+    /// <summary>One sentence for each wireway that holds more pairs than it takes because they have no other way.</summary>
+    public ItemList<string> Crowded { get; init; } = [];
+
     /// <summary>All wire of the routes, both conductors.</summary>
     public Length Wire => Length.FromMillimetres(2 * Edit.Routes.Sum(r => r.Length.Millimetres));
 
@@ -29,7 +32,8 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
         var demands = town.Buildings
             .Where(b => b.Place is not null && !laid.Contains(b.Key) && (b.Leds > 0 || b.DescribedLamps().Any()))
             .Select(b => BoardGround.Demand(board, b));
-        var answers = Router.Route(BoardGround.Wireways(board), [.. demands], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
+        var ways = BoardGround.Wireways(board, town.Routes.Where(r => r.Laid));
+        var answers = Router.Route(ways, [.. demands], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
         return new RouteProposal(
             new AcceptRoutes(answers.Where(a => a.NoRoute is null).Select(a => new Route
@@ -39,6 +43,13 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
                 Length = Length.FromMillimetres(Math.Round(a.LengthMetres * 1000)),
                 Wireways = a.Wireways.ToItemList(),
             }).ToItemList()),
-            answers.Where(a => a.NoRoute is not null).Select(a => a.NoRoute!.Replace(a.Building, names[a.Building], StringComparison.Ordinal)).ToItemList());
+            answers.Where(a => a.NoRoute is not null).Select(a => a.NoRoute!.Replace(a.Building, names[a.Building], StringComparison.Ordinal)).ToItemList())
+        {
+            Crowded = ways
+                .Select(w => (Way: w, Pairs: w.TakenPairs + answers.Count(a => a.Wireways.Contains(w.Id))))
+                .Where(x => x.Pairs > x.Way.CapacityPairs)
+                .Select(x => $"Wireway {x.Way.Id} takes {x.Way.CapacityPairs} pairs and {x.Pairs} have no other way: make it wider, or draw another beside it.")
+                .ToItemList(),
+        };
     }
 }

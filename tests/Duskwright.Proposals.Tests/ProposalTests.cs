@@ -1,3 +1,4 @@
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Plan.Lists;
@@ -35,6 +36,15 @@ public class ProposalTests
         var with = town with { Routes = [laid] };
         Assert.DoesNotContain(RouteProposal.Of(with).Edit.Routes, r => r.Building == laid.Building);
         Assert.Contains(laid, RouteProposal.Of(with).Edit.Apply(with).Routes);
+    }
+
+    [Fact]
+    public void A_wireway_that_all_must_use_and_none_may_is_named_with_its_remedy()
+    {
+        var town = Example("saltmarrow.json");
+        var narrow = town with { Board = town.Board! with { Wireways = town.Board.Wireways.Select(w => w with { CapacityPairs = 1 }).ToItemList() } };
+        Assert.NotEmpty(RouteProposal.Of(narrow).Crowded);
+        Assert.All(RouteProposal.Of(narrow).Crowded, said => Assert.Contains("make it wider, or draw another beside it", said, StringComparison.Ordinal));
     }
 
     [Fact]

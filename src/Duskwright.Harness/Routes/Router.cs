@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Duskwright.Harness.Routes;
 
-/// <summary>Shortest ways for pairs from buildings to the bank along wireways. First version: every pair on its own; over-full wireways are reported, not avoided.</summary>
+/// <summary>Shortest ways for pairs from buildings to the bank along wireways; where a wireway would hold more pairs than it takes, those go another way that lose the least by it.</summary>
 public static class Router
 {
     /// <summary>Finds a way for each building.</summary>
@@ -21,7 +21,19 @@ public static class Router
 
         var graph = new WireGraph(ways, [bank, .. demands.Select(d => d.Hole ?? d.From)]);
         var tree = graph.ShortestFrom(0);
-        return [.. demands.Select((demand, i) => Answer(demand, i + 1, graph, tree, bank, rules))];
+        var trees = new Dictionary<string, ShortestTree>(StringComparer.Ordinal);
+        return Crowding.Relieved(ways, [.. demands.Select((demand, i) => Answer(demand, i + 1, graph, tree, bank, rules))], Again);
+
+        RouteAnswer Again(int demand, ImmutableSortedSet<string> closed)
+        {
+            var key = string.Join('\n', closed);
+            if (!trees.TryGetValue(key, out var open))
+            {
+                trees[key] = open = graph.ShortestFrom(0, closed);
+            }
+
+            return Answer(demands[demand], demand + 1, graph, open, bank, rules);
+        }
     }
 
     private static RouteAnswer Answer(RouteDemand demand, int terminal, WireGraph graph, ShortestTree tree, PlanePoint bank, RouteRules rules)
@@ -62,7 +74,9 @@ public static class Router
 /// <param name="Id">Its name.</param>
 /// <param name="Points">Its line, m.</param>
 /// <param name="ClimbMetres">Length added for a change of level, spread along it.</param>
-public sealed record WirewayLine(string Id, ImmutableArray<PlanePoint> Points, double ClimbMetres = 0);
+/// <param name="CapacityPairs">How many pairs it takes; none for as many as are needed.</param>
+/// <param name="TakenPairs">How many are laid in it already.</param>
+public sealed record WirewayLine(string Id, ImmutableArray<PlanePoint> Points, double ClimbMetres = 0, int? CapacityPairs = null, int TakenPairs = 0);
 
 /// <summary>Where a pair starts.</summary>
 /// <param name="Building">The building.</param>

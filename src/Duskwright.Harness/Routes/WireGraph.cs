@@ -59,8 +59,8 @@ internal sealed class WireGraph
 
     internal int TerminalNode(int terminal) => _terminals[terminal];
 
-    /// <summary>Dijkstra's shortest ways from one terminal to everywhere.</summary>
-    internal ShortestTree ShortestFrom(int terminal)
+    /// <summary>Dijkstra's shortest ways from one terminal to everywhere, out of closed wireways.</summary>
+    internal ShortestTree ShortestFrom(int terminal, IReadOnlyCollection<string>? closed = null)
     {
         var metres = Enumerable.Repeat(double.PositiveInfinity, _nodes.Count).ToArray();
         var towards = new (int Node, string Way)[_nodes.Count];
@@ -76,7 +76,7 @@ internal sealed class WireGraph
 
             foreach (var (to, length, way) in _pieces[node])
             {
-                if (metres[node] + length < metres[to])
+                if (metres[node] + length < metres[to] && closed?.Contains(way) != true)
                 {
                     metres[to] = metres[node] + length;
                     towards[to] = (node, way);

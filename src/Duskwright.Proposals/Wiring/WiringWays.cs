@@ -50,7 +50,7 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
             return (null, "Every pair is laid, or no house is placed where a pair can reach it: there is nothing left to choose.");
         }
 
-        var feeder = new Feeder(BoardGround.Wireways(board), BoardGround.InMetres(bank.At), BoardGround.Rules(town));
+        var feeder = new Feeder(BoardGround.Wireways(board, town.Routes.Where(r => r.Laid)), BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         WiringWay Way(FeedWay way) => Wired(study, board, groups, [.. groups.Select(g => g.Lay(feeder, way, cancel))]);
         return (new WiringWays(Way(FeedWay.OwnPairs), Way(FeedWay.Trunk), Way(FeedWay.Chain), town.Show.VisibleStep), null);
     }
@@ -70,7 +70,7 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
             .Where(b => b.Place is not null && b.State != BuildingState.Fixed && b.PairLength is null && !laid.Contains(b.Key))
             .Select(b => BoardGround.Demand(board, b))
             .ToList();
-        var answers = Router.Route(BoardGround.Wireways(board), [.. open], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
+        var answers = Router.Route(BoardGround.Wireways(board, town.Routes.Where(r => r.Laid)), [.. open], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         return open.Zip(answers).Where(x => x.Second.NoRoute is null).ToDictionary(x => x.First.Building, x => x.First, StringComparer.Ordinal);
     }
 
