@@ -165,13 +165,18 @@ public sealed class WorkingFile : IDisposable
     /// <returns>The bytes; none where there is no such picture.</returns>
     public byte[]? PictureOf(string id) => PictureTable.Bytes(_connection, id);
 
+    /// <summary>Whether an entry of the bench has come already.</summary>
+    /// <param name="key">The sender's mark.</param>
+    /// <returns>Whether it has, also where it was undone since.</returns>
+    public bool HasEntry(string key) => BenchTable.Has(_connection, key);
+
     /// <summary>Enters what was done, seen or read at the bench: once for each key, however often it is sent.</summary>
     /// <param name="key">The sender's mark of this entry; it becomes the entry's id.</param>
     /// <param name="entry">The entry.</param>
     /// <returns>What kept it from being entered.</returns>
     public ItemList<Problem> Enter(string key, LogEntry entry)
     {
-        if (BenchTable.Has(_connection, key))
+        if (HasEntry(key))
         {
             return [];
         }

@@ -55,6 +55,49 @@ public sealed class AppFixture : IAsyncLifetime
         return page;
     }
 
+    /// <summary>Opens a plain page of the bench on a phone.</summary>
+    public async Task<IPage> OpenHandheldAsync(string place, bool dark = false)
+    {
+        var page = await _browser!.NewPageAsync(new()
+        {
+            ViewportSize = new() { Width = 390, Height = 844 },
+            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+            HasTouch = true,
+        });
+        await page.GotoAsync($"{Address}/{place}");
+        return page;
+    }
+
+    /// <summary>Ticks one step after the other, wet or dry, until the one that begins so is next.</summary>
+    public static async Task TickUntilAsync(IPage page, string step)
+    {
+        const int Most = 40;
+        for (var i = 0; i < Most; i++)
+        {
+            var head = await page.Locator("h1").InnerTextAsync();
+            if (head.StartsWith(step, StringComparison.Ordinal))
+            {
+                return;
+            }
+
+            if (head.StartsWith("Let it dry", StringComparison.Ordinal))
+            {
+                await page.GetByText("It is dry already: go on").ClickAsync();
+                continue;
+            }
+
+            if (await page.Locator(".hand .gate").CountAsync() > 0)
+            {
+                Assert.Fail($"A test stands before “{head}”.");
+            }
+
+            await page.Locator("form.tick button.big").ClickAsync();
+            await Assertions.Expect(page.Locator("h1")).Not.ToHaveTextAsync(head);
+        }
+
+        Assert.Fail($"“{step}” never came.");
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_browser is not null)

@@ -6,6 +6,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Duskwright.Browser.Tests;
 
+[Collection("one town")]
 public sealed partial class PlacesTests(AppFixture app)
 {
     private static readonly string[] Places = ["questions", "town", "power", "night", "bench", "book", "start", "file"];

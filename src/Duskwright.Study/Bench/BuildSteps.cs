@@ -33,8 +33,13 @@ public static class BuildSteps
     /// <param name="town">The town, for its usual parts.</param>
     /// <param name="building">One of its buildings.</param>
     /// <returns>The steps.</returns>
-    public static ItemList<BenchStep> All(Town town, Building building) =>
-        (building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building)).ToItemList();
+    public static ItemList<BenchStep> All(Town town, Building building)
+    {
+        var steps = (building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building)).ToList();
+
+        // A house without windows has no glass to wait for.
+        return steps.Select(s => s with { After = s.After.Where(w => steps.Exists(o => o.Key == w.Step)).ToItemList() }).ToItemList();
+    }
 
     /// <summary>The steps that a building must have behind it to stand as it does.</summary>
     /// <param name="state">How far it is built.</param>

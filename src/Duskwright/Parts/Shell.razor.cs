@@ -7,7 +7,6 @@ namespace Duskwright.Parts;
 
 public partial class Shell
 {
-    private static readonly string[] Places = ["Questions", "Town", "Power", "Night", "Bench", "Book"];
     private static readonly Tick[] LuxTicks = [new(-1, "0.1"), new(0, "1"), new(1, "10"), new(2, "100"), new(3, "1 000"), new(4, "10 000")];
 
     private string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?', '#')[0];
@@ -58,8 +57,6 @@ public partial class Shell
         var unit = Math.Pow(10, Math.Floor(decade) - 1);
         return Math.Round(lux / unit) * unit;
     }
-
-    private bool IsHere(string place) => string.Equals(Place, place, StringComparison.OrdinalIgnoreCase) || (place == "Town" && Place is "" or "start" or "house");
 
     private void Look(Viewpoint view) => Navigation.NavigateTo(view.In(Place), replace: true);
 

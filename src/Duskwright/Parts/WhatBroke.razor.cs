@@ -22,6 +22,9 @@ public partial class WhatBroke
     [Inject]
     private OpenTown Open { get; set; } = default!;
 
+    [Inject]
+    private NavigationManager Navigation { get; set; } = default!;
+
     private FaultAnswer? Answer => _looks.Values.All(l => l == Seen.Lit) && Amperes is null ? null : Open.Study.WhatBroke(new FaultQuestion(Pack.Supply.Id, _looks, Amperes));
 
     private double? Amperes =>

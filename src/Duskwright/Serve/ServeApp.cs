@@ -48,6 +48,7 @@ public static class ServeApp
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(town);
         builder.Services.AddSingleton<NightToday>();
+        builder.Services.AddSingleton(TimeProvider.System);
         more(builder.Services);
         builder.Configuration["AllowedHosts"] = hosts;
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
@@ -73,6 +74,7 @@ public static class ServeApp
         app.MapGet("/inks.css", () => Results.Text(InkSheet.Css(), "text/css"));
         app.MapDownloads();
         app.MapNightScenes();
+        app.MapBenchEntries();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
 

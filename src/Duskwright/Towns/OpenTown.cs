@@ -96,6 +96,27 @@ public sealed class OpenTown : IDisposable
         return problems.Count > 0 ? problems : Change(edited, edit.Label);
     });
 
+    /// <summary>Enters what was done, seen or read at the bench: once for each key, however often it is sent.</summary>
+    /// <param name="key">The sender's mark.</param>
+    /// <param name="read">Makes the entry for the town as it stands, or tells in a sentence why there is none.</param>
+    /// <returns>What kept it from being entered; nothing where it was entered before.</returns>
+    public ItemList<Problem> Enter(string key, Func<TownStudy, (LogEntry? Entry, string? Why)> read) => Do(() =>
+    {
+        if (_desk.File.HasEntry(key))
+        {
+            return [];
+        }
+
+        var (entry, why) = read(Study);
+        if (entry is null)
+        {
+            return [new Problem("log", "bench", why!, "")];
+        }
+
+        _desk.File = WithFile(_desk.File);
+        return _desk.File.Enter(key, entry);
+    }, quiet: true);
+
     /// <summary>Says the whole town anew, as an edit that can be undone.</summary>
     /// <param name="town">A town without problems.</param>
     /// <param name="label">What undo will call it.</param>
@@ -175,7 +196,8 @@ public sealed class OpenTown : IDisposable
 
     private static Lazy<RouteProposal> Suggested(Town town) => new(() => RouteProposal.Of(town));
 
-    private ItemList<Problem> Do(Func<ItemList<Problem>> work)
+    // What is refused at the bench is told to its sender, not to whoever looks at the town meanwhile.
+    private ItemList<Problem> Do(Func<ItemList<Problem>> work, bool quiet = false)
     {
         if (_lookOnly)
         {
@@ -191,7 +213,7 @@ public sealed class OpenTown : IDisposable
             problems = work();
             if (problems.Count > 0)
             {
-                _desk.Trouble = problems;
+                _desk.Trouble = quiet ? _desk.Trouble : problems;
             }
             else if (!ReferenceEquals(_desk.File.Town, Town))
             {

@@ -55,6 +55,24 @@ public class HouseWorkTests
     }
 
     [Fact]
+    public void Every_building_of_the_harbour_is_ticked_step_by_step_to_its_end()
+    {
+        Assert.All(Demo.Saltmarrow.Buildings, building =>
+        {
+            var town = new Town { Name = "Nowhere", Wiring = Demo.Saltmarrow.Wiring, Buildings = [building with { State = BuildingState.Idea, SwitchGroup = null, FeedHole = null }] };
+            var count = BuildSteps.All(town, building).Count;
+            for (var i = 0; i < count; i++)
+            {
+                var next = HouseWork.Of(town, town.Buildings[0], []).Next;
+                Assert.NotNull(next);
+                town = new EnterInLog(new LogEntry { Date = DateOnly.FromDateTime(Monday), Kind = LogKind.StepDone, Building = building.Key, Step = next.Step.Key }).Apply(town);
+            }
+
+            Assert.Null(HouseWork.Of(town, town.Buildings[0], []).Next);
+        });
+    }
+
+    [Fact]
     public void A_street_lamp_without_a_roof_is_tested_before_it_is_glued_in()
     {
         var lamp = new Building { Name = "Lamp", Kind = BuildingKind.StreetLamp };

@@ -1,0 +1,76 @@
+using System.Globalization;
+using Duskwright.Plan.Document;
+using Duskwright.Study.Bench;
+using Duskwright.Study.Results;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Places;
+
+/// <summary>One house in the hand: its next step with what it needs, its test, its seal. A plain page, so that it stays while the connection is away.</summary>
+public partial class BenchHousePlace
+{
+    private const int MostElsewhere = 3;
+
+    [Parameter]
+    public string Key { get; set; } = "";
+
+    /// <summary>Whether the maker says that what was to dry is dry.</summary>
+    [SupplyParameterFromQuery(Name = "dry")]
+    private bool IsDry { get; set; }
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    [Inject]
+    private TimeProvider Time { get; set; } = default!;
+
+    private BuildingResult? House { get; set; }
+
+    private HouseWork? Work { get; set; }
+
+    private DateTime Clock { get; set; }
+
+    private StepWork? Now { get; set; }
+
+    private string Where => Work is { Steps: var steps } && Now is { } now ? $"step {steps.ToList().IndexOf(now) + 1} of {steps.Count}" : "all done";
+
+    private string MendAddress => House?.Supply is { } supply ? $"/bench?at=pack:{Uri.EscapeDataString(supply)}" : "/bench";
+
+    private List<LogEntry> Entries => [.. Open.Town.StandingLog().Where(l => l.Building == Key).Reverse()];
+
+    private IEnumerable<(string Name, string Key, string Step)> Elsewhere => Open.Town.Buildings
+        .Where(b => b.Key != Key && b.State != BuildingState.Fixed)
+        .Select(b => (b, Next: Open.Study.Work(b.Key)!.NextAt(Clock)))
+        .Where(x => x.Next is { } next && !(next.ReadyAt > Clock))
+        .OrderBy(x => x.b.State == BuildingState.Idea)
+        .Take(MostElsewhere)
+        .Select(x => (x.b.Name, x.b.Key, x.Next!.Step.Words));
+
+    protected override void OnParametersSet()
+    {
+        Clock = Time.GetLocalNow().DateTime;
+        House = Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == Key);
+        Work = Open.Study.Work(Key);
+        Now = Work?.NextAt(Clock);
+    }
+
+    private static string Capital(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}";
+
+    private static string Span(int minutes) => minutes < 120 ? $"{minutes} min" : minutes < 2880 ? $"{minutes / 60} h" : $"{minutes / 1440} days";
+
+    private string ReadyWords(DateTime ready) => ready.ToString(ready.Date == Clock.Date ? "HH:mm" : "dddd HH:mm", CultureInfo.InvariantCulture);
+
+    private static string When(LogEntry entry) => entry.Date.ToString("d MMM", CultureInfo.InvariantCulture) + (entry.Time is { } time ? time.ToString(" HH:mm", CultureInfo.InvariantCulture) : "");
+
+    private string Told(LogEntry entry)
+    {
+        var what = entry switch
+        {
+            { Kind: LogKind.Test, Test: { } test } => $"{House!.Tests.FirstOrDefault(t => t.Key == test)?.When ?? test}: {(entry.Passed == true ? "passed" : "not passed")}",
+            { Step: { } step } => $"{Work!.Steps.FirstOrDefault(s => s.Step.Key == step)?.Step.Words ?? step}, done",
+            _ => entry.Note ?? entry.Kind.ToString(),
+        };
+        return $"{When(entry)}: {what}{(entry.Despite is { } despite ? $" although untested, because: {despite}" : "")}{(entry.Note is { } note && entry.Kind != LogKind.Note ? $" ({note})" : "")}";
+    }
+}
