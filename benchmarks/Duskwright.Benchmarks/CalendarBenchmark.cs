@@ -16,7 +16,7 @@ internal static class CalendarBenchmark
     private const double MostSeconds = 10;
     private const double LeastShare = 0.95;
     private static readonly DateOnly FirstDay = new(2026, 3, 2);
-    private static readonly WeeklySession[] Sessions = [new(DayOfWeek.Tuesday, new TimeOnly(19, 0), 120), new(DayOfWeek.Thursday, new TimeOnly(19, 0), 120), new(DayOfWeek.Saturday, new TimeOnly(10, 0), 300)];
+    private static readonly WeeklySession[] Sessions = [new() { Day = DayOfWeek.Tuesday, From = new TimeOnly(19, 0), Minutes = 120 }, new() { Day = DayOfWeek.Thursday, From = new TimeOnly(19, 0), Minutes = 120 }, new() { Day = DayOfWeek.Saturday, From = new TimeOnly(10, 0), Minutes = 300 }];
 
     internal static int Run(string? instances)
     {

@@ -3,6 +3,7 @@ using Duskwright.Calendar.Jobs;
 using Duskwright.Calendar.Scheduling;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
 using Duskwright.Study.Bench;
 
 namespace Duskwright.Proposals;
@@ -16,13 +17,15 @@ namespace Duskwright.Proposals;
 public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Finish, DateTime FinishAtEarliest, int HalfBuilt, string? Why)
 {
     private const string Hands = "hands";
-    private const int MinutesPerWeek = 7 * 24 * 60;
+    private const int MinutesPerDay = 24 * 60;
+    private const int MinutesPerWeek = 7 * MinutesPerDay;
 
     // Steps are not interrupted, so sessions are not filled to the last minute, and the last coat must dry.
     private const int SpareWeeks = 8;
 
     // A maker waits for the answer; on towns the rules come near the bound at once, and the solver adds minutes.
-    private static readonly ScheduleSettings Quick = new(DeterministicLimit: 0.5, MostExactJobs: 120);
+    // A finish some hours earlier on the same day is no gain to a maker; fewer houses in pieces are.
+    private static readonly ScheduleSettings Quick = new(DeterministicLimit: 0.5, MostExactJobs: 120, FinishGrain: MinutesPerDay);
 
     /// <summary>Schedules what is left to do on every building.</summary>
     /// <param name="town">The town.</param>
@@ -32,9 +35,20 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
     /// <param name="cancel">Stops the search; the best calendar so far is given.</param>
     /// <returns>The proposal.</returns>
     /// <exception cref="ArgumentException">Two sessions overlap, one does not last or passes midnight, or there are no hands.</exception>
-    public static CalendarProposal Of(Town town, DateOnly start, IReadOnlyList<WeeklySession> sessions, int hands = 1, CancellationToken cancel = default)
+    public static CalendarProposal Of(Town town, DateOnly start, IReadOnlyList<WeeklySession> sessions, int hands = 1, CancellationToken cancel = default) =>
+        From(town, start.ToDateTime(TimeOnly.MinValue), sessions, hands, cancel);
+
+    /// <summary>Schedules from a moment on what is really left: what is ticked is done, what was ticked lately still dries.</summary>
+    /// <param name="town">The town.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="sessions">When the maker works, every week.</param>
+    /// <param name="hands">Pairs of hands; 1 or more.</param>
+    /// <param name="cancel">Stops the search; the best calendar so far is given.</param>
+    /// <returns>The proposal.</returns>
+    /// <exception cref="ArgumentException">Two sessions overlap, one does not last or passes midnight, or there are no hands.</exception>
+    public static CalendarProposal From(Town town, DateTime now, IReadOnlyList<WeeklySession> sessions, int hands = 1, CancellationToken cancel = default)
     {
-        var midnight = start.ToDateTime(TimeOnly.MinValue);
+        var (start, midnight) = (DateOnly.FromDateTime(now), now.Date);
         if (sessions.FirstOrDefault(s => s.Minutes <= 0 || s.From.ToTimeSpan().TotalMinutes + s.Minutes > 24 * 60) is { } wrong)
         {
             throw new ArgumentException($"The session on {wrong.Day} lasts {wrong.Minutes} min; more than 0, ending by midnight, is allowed.", nameof(sessions));
@@ -45,7 +59,10 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
             return new CalendarProposal([], midnight, midnight, 0, "No session is set: say on which days and for how long you work at the bench.");
         }
 
-        var parts = town.Buildings.SelectMany(b => BuildSteps.Of(town, b).SelectMany(s => Parts(b, s, sessions.Max(e => e.Minutes)))).ToList();
+        var ready = town.Buildings.SelectMany(b => HouseWork.Of(town, b, []).Steps.Select(s => (Key: (b.Key, s.Step.Key), s.ReadyAt)))
+            .ToDictionary(s => s.Key, s => Math.Max(Minute(now), s.ReadyAt is { } at ? Minute(at) : 0));
+        int Minute(DateTime at) => (int)Math.Ceiling((at - midnight).TotalMinutes);
+        var parts = town.Buildings.SelectMany(b => BuildSteps.Of(town, b).SelectMany(s => Parts(b, s, sessions.Max(e => e.Minutes), ready[(b.Key, s.Key)]))).ToList();
         if (parts.Count == 0)
         {
             return new CalendarProposal([], midnight, midnight, 0, null);
@@ -61,6 +78,19 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
             p.Building.Key, p.Building.Name, p.Step, midnight.AddMinutes(schedule.Starts[i]), midnight.AddMinutes(schedule.Starts[i] + p.Minutes), midnight.AddMinutes(schedule.Starts[i] + p.Minutes + p.DryMinutes)));
         return new CalendarProposal(planned.OrderBy(p => p.Begin).ToItemList(), midnight.AddMinutes(schedule.Finish), midnight.AddMinutes(schedule.FinishBound), schedule.HousesHalfBuilt, null);
     }
+
+    /// <summary>The edit that takes the calendar; nothing is changed until it is applied.</summary>
+    /// <param name="sessions">The sessions for which it was made.</param>
+    /// <param name="hands">The pairs of hands.</param>
+    /// <returns>The edit.</returns>
+    public AcceptCalendar Edit(IReadOnlyList<WeeklySession> sessions, int hands) => new(new BenchCalendar
+    {
+        Sessions = sessions.ToItemList(),
+        Hands = hands,
+        Steps = Steps.Select(s => new CalendarStep { Building = s.Building, Step = s.Step.Key, Start = s.Begin, Minutes = (int)(s.End - s.Begin).TotalMinutes }).ToItemList(),
+        Finish = Finish,
+        FinishAtEarliest = FinishAtEarliest,
+    });
 
     /// <summary>What is to be done on a day, in order.</summary>
     /// <param name="day">The day.</param>
@@ -78,7 +108,7 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
         var lags = parts.Where(p => p.Number == 1).SelectMany(p => p.Step.After.Select(w => new Lag(ends[(p.Building.Key, w.Step)], p.Id, w.DryMinutes)))
             .Concat(parts.Where(p => p.Number > 1).Select(p => new Lag(p.IdOf(p.Number - 1), p.Id)));
         return new BuildWork(
-            [.. parts.Select(p => new Job(p.Id, p.Minutes) { Words = $"{p.Building.Name}: {p.Step.Words}", House = p.Building.Key, DryingMinutes = p.DryMinutes, Uses = [new Use(Hands)] })],
+            [.. parts.Select(p => new Job(p.Id, p.Minutes) { Words = $"{p.Building.Name}: {p.Step.Words}", House = p.Building.Key, NotBefore = p.NotBefore, DryingMinutes = p.DryMinutes, Uses = [new Use(Hands)] })],
             [.. lags],
             [new Resource(Hands, hands) { Words = "pairs of hands" }])
         {
@@ -95,13 +125,13 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
     }
 
     // A step that no session holds is done in equal parts; only the last one is left to dry.
-    private static IEnumerable<Part> Parts(Building building, BenchStep step, int longestSession)
+    private static IEnumerable<Part> Parts(Building building, BenchStep step, int longestSession, int notBefore)
     {
         var count = Math.Max(1, (step.Minutes + longestSession - 1) / longestSession);
-        return Enumerable.Range(1, count).Select(n => new Part(building, step, n, (step.Minutes * n / count) - (step.Minutes * (n - 1) / count), n == count ? step.DryMinutes : 0));
+        return Enumerable.Range(1, count).Select(n => new Part(building, step, n, (step.Minutes * n / count) - (step.Minutes * (n - 1) / count), n == count ? step.DryMinutes : 0, notBefore));
     }
 
-    private sealed record Part(Building Building, BenchStep Step, int Number, int Minutes, int DryMinutes)
+    private sealed record Part(Building Building, BenchStep Step, int Number, int Minutes, int DryMinutes, int NotBefore)
     {
         internal string Id => IdOf(Number);
 

@@ -224,6 +224,20 @@ internal static class RandomTowns
         from fuse in PerhapsSaid(Gen.OneOf("ptc-500ma", "glass-1a"))
         select new Supply { Id = "1", Name = name, Part = "LR6", Series = cells[0], Parallel = cells[1], ChargeLeft = left, Fuse = fuse };
 
+    private static readonly Gen<BenchCalendar> Calendars =
+        from hands in Gen.Int[1, 4]
+        from day in Any<DayOfWeek>()
+        from minutes in Gen.Int[1, 239]
+        from start in Gen.Int[0, 500_000]
+        select new BenchCalendar
+        {
+            Hands = hands,
+            Sessions = [new WeeklySession { Day = day, From = new TimeOnly(20, 0), Minutes = minutes }],
+            Steps = [new CalendarStep { Building = "b0", Step = "fit", Start = new DateTime(2026, 1, 1).AddMinutes(start), Minutes = minutes }],
+            Finish = new DateTime(2026, 1, 1).AddMinutes(start + minutes),
+            FinishAtEarliest = new DateTime(2026, 1, 1).AddMinutes(start),
+        };
+
     private static readonly Gen<Route> Routes =
         from points in OnBoard.Array[2]
         from length in Gen.Double[1, 3000]
@@ -242,6 +256,7 @@ internal static class RandomTowns
         from routes in Some(Routes)
         from show in Shows
         from own in RandomParts.Own
+        from calendar in PerhapsSaid(Calendars)
         from log in Some(Entries)
         from grouped in PerhapsSaid(Word)
         select Known(new Town
@@ -254,6 +269,7 @@ internal static class RandomTowns
             Routes = routes,
             Show = show,
             OwnParts = own,
+            Calendar = calendar,
             Log = Marked(log),
             Buildings = buildings.Select((b, i) => b with { Id = $"b{i}" }).ToItemList(),
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),

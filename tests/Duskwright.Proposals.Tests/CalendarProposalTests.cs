@@ -1,4 +1,6 @@
+using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
 using Duskwright.Plan.Format;
 
 namespace Duskwright.Proposals.Tests;
@@ -6,7 +8,7 @@ namespace Duskwright.Proposals.Tests;
 public class CalendarProposalTests
 {
     private static readonly DateOnly Monday = new(2026, 3, 2);
-    private static readonly WeeklySession[] Evenings = [new(DayOfWeek.Tuesday, new TimeOnly(19, 0), 120), new(DayOfWeek.Saturday, new TimeOnly(10, 0), 300)];
+    private static readonly WeeklySession[] Evenings = [new() { Day = DayOfWeek.Tuesday, From = new TimeOnly(19, 0), Minutes = 120 }, new() { Day = DayOfWeek.Saturday, From = new TimeOnly(10, 0), Minutes = 300 }];
     private static readonly Town Cottage = new() { Name = "T", Buildings = [new Building { Name = "Cottage", Leds = 2 }, new Building { Name = "Mill", Leds = 40, State = BuildingState.Shell }] };
     private static readonly CalendarProposal Planned = CalendarProposal.Of(Cottage, Monday, Evenings);
 
@@ -43,6 +45,28 @@ public class CalendarProposalTests
     [Fact]
     public void Without_a_session_it_is_said_what_is_missing() =>
         Assert.Equal("No session is set: say on which days and for how long you work at the bench.", CalendarProposal.Of(Cottage, Monday, [], cancel: TestContext.Current.CancellationToken).Why);
+
+    [Fact]
+    public void What_is_ticked_is_not_planned_again_and_what_stands_on_it_waits_until_it_is_dry()
+    {
+        var ticked = new DateTime(2026, 3, 3, 19, 30, 0);
+        var town = new EnterInLog(new LogEntry { Date = new DateOnly(2026, 3, 3), Time = new TimeOnly(19, 30), Kind = LogKind.StepDone, Building = "cottage", Step = "cut" }).Apply(Cottage);
+        var again = CalendarProposal.From(town, ticked, Evenings, 1, TestContext.Current.CancellationToken);
+        Assert.DoesNotContain(again.Steps, s => s.Building == "cottage" && s.Step.Key == "cut");
+
+        // Common practice, no source: white glue on card holds for careful work after two hours; the next session after that is on Saturday.
+        Assert.Equal(new DateTime(2026, 3, 7), again.Steps.First(s => s.Building == "cottage" && s.Step.Key == "black").Begin.Date);
+        Assert.All(again.Steps, s => Assert.True(s.Begin >= ticked));
+    }
+
+    [Fact]
+    public void A_calendar_taken_stands_in_the_town_with_its_sessions_and_its_bound()
+    {
+        var calendar = Planned.Edit(Evenings, 1).Apply(Cottage).Calendar!;
+        Assert.Equal(Planned.Steps.Count, calendar.Steps.Count);
+        Assert.Equal((Planned.Finish, Planned.FinishAtEarliest), (calendar.Finish, calendar.FinishAtEarliest));
+        Assert.Equal(Evenings, calendar.Sessions);
+    }
 
     [Fact]
     public void What_is_fixed_in_the_harbour_is_not_planned()

@@ -41,7 +41,7 @@ public static class BuildSchedule
             return Schedule.None(ScheduleStatus.Impossible, noRoom, bound);
         }
 
-        var best = ByRules(network, earliest.Starts, cancel);
+        var best = ByRules(network, earliest.Starts, settings.FinishGrain, cancel);
         if (network.Count > settings.MostExactJobs)
         {
             return best is null
@@ -97,7 +97,7 @@ public static class BuildSchedule
             : string.Create(CultureInfo.InvariantCulture, $"{job.Words} takes {use.Amount} of {capacity[use.Resource].Words} and there are {capacity[use.Resource].Capacity}: do it in parts, or find more.");
     }
 
-    private static int[]? ByRules(Network network, int[] earliest, CancellationToken cancel)
+    private static int[]? ByRules(Network network, int[] earliest, int grain, CancellationToken cancel)
     {
         var tails = FinishBound.Tails(network);
         var order = Enumerable.Range(0, network.Count).ToList();
@@ -106,12 +106,13 @@ public static class BuildSchedule
             .ThenBy(j => network.HouseOf[j]).ThenByDescending(j => tails[j]).ThenBy(j => j));
         var byLatest = Ranks(order.OrderByDescending(j => tails[j] - network.Minutes[j]).ThenBy(j => j));
         int[]? best = null;
+        (int, int, int) Merit(int[] starts) => (network.Finish(starts) / grain, network.HalfBuilt(starts), network.Finish(starts));
         foreach (var rank in new[] { byHouse, byTail, byLatest })
         {
             foreach (var limit in OpenLimits.Where(l => l < network.Houses.Length).Append(int.MaxValue))
             {
                 var starts = RuleScheduler.Run(network, earliest, rank, limit, cancel);
-                if (starts is not null && (best is null || (network.Finish(starts), network.HalfBuilt(starts)).CompareTo((network.Finish(best), network.HalfBuilt(best))) < 0))
+                if (starts is not null && (best is null || Merit(starts).CompareTo(Merit(best)) < 0))
                 {
                     best = starts;
                 }

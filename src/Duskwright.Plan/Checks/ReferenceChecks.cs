@@ -106,6 +106,11 @@ internal static class ReferenceChecks
             Named(town.Board!.FeedHoles[i].Level, levels, $"board.feed_holes[{i}].level", "level");
         }
 
+        for (var i = 0; i < (town.Calendar?.Steps.Count ?? 0); i++)
+        {
+            Named(town.Calendar!.Steps[i].Building, buildings, $"calendar.steps[{i}].building", "building");
+        }
+
         for (var i = 0; i < town.Log.Count; i++)
         {
             Named(town.Log[i].Building, buildings, $"log[{i}].building", "building");

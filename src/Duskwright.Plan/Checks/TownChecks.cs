@@ -16,6 +16,7 @@ public static class TownChecks
         .. ReferenceChecks.Of(town),
         .. ShowChecks.Of(town),
         .. OwnPartChecks.Of(town),
+        .. CalendarChecks.Of(town),
         .. LogChecks.Of(town),
     ];
 }

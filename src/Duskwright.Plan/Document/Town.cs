@@ -43,6 +43,9 @@ public sealed record Town
     /// <summary>Parts the maker has measured or described, beside the built-in catalogue.</summary>
     public Parts.PartList OwnParts { get; init; } = new();
 
+    /// <summary>When the maker works at the bench, and the calendar accepted for it.</summary>
+    public BenchCalendar? Calendar { get; init; }
+
     /// <summary>What was done and read at the bench, oldest first.</summary>
     public ItemList<LogEntry> Log { get; init; } = [];
 

@@ -14,6 +14,7 @@ public sealed record RemoveBuilding(Building Removed) : TownEdit
     {
         Buildings = town.Buildings.Where(b => b.Key != Removed.Key).ToItemList(),
         Routes = town.Routes.Where(r => r.Building != Removed.Key).ToItemList(),
+        Calendar = town.Calendar is { } calendar ? calendar with { Steps = calendar.Steps.Where(s => s.Building != Removed.Key).ToItemList() } : null,
         Log = town.Log.Select(l => l.Building == Removed.Key ? l with { Building = null, Note = $"{Removed.Name}: {l.Note}".TrimEnd(' ', ':') } : l).ToItemList(),
     };
 }

@@ -1,0 +1,20 @@
+namespace Duskwright.Plan.Document;
+
+/// <summary>When the maker works at the bench, and the calendar that was accepted for it.</summary>
+public sealed record BenchCalendar
+{
+    /// <summary>The evenings and weekend hours of every week.</summary>
+    public ItemList<WeeklySession> Sessions { get; init; } = [];
+
+    /// <summary>Pairs of hands.</summary>
+    public int Hands { get; init; } = 1;
+
+    /// <summary>The steps in order of time.</summary>
+    public ItemList<CalendarStep> Steps { get; init; } = [];
+
+    /// <summary>When all is done and dry by this calendar.</summary>
+    public DateTime? Finish { get; init; }
+
+    /// <summary>The moment before which no order of the steps is done and dry.</summary>
+    public DateTime? FinishAtEarliest { get; init; }
+}
