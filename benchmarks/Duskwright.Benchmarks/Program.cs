@@ -1,6 +1,7 @@
 using System.Globalization;
 using Duskwright.Benchmarks;
 using Duskwright.Benchmarks.Cells;
+using Duskwright.Benchmarks.Faults;
 using Duskwright.Benchmarks.Harness;
 
 return args switch
@@ -10,6 +11,7 @@ return args switch
     ["light"] => LightBenchmark.Run(),
     ["cells"] => CellsBenchmark.Run(),
     ["harness", .. var rest] => HarnessBenchmark.Run(Folder(rest), rest.Contains("--all")),
+    ["faults"] => FaultsBenchmark.Run(),
     ["circuits"] => CircuitsBenchmark.Run(),
     ["calendar", .. var rest] => CalendarBenchmark.Run(Folder(rest)),
     ["kills"] => KillsBenchmark.Run(),
@@ -26,6 +28,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: book, circuits, cells, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
+    Console.Error.WriteLine("Name a room: book, circuits, cells, faults, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
     return 2;
 }

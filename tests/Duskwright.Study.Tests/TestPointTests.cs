@@ -20,15 +20,18 @@ public class TestPointTests
         Assert.InRange(2.5e-3, reading.Low!.Value, reading.High!.Value);
     }
 
+    // The others are fixed, with lamps that nobody knows or panes that nobody described.
     [Fact]
-    public void Nearly_every_house_has_a_test_ahead_that_tells_one_lamp_out()
+    public void Nine_houses_in_ten_have_a_test_that_tells_one_lamp_out_even_with_the_roof_on()
     {
         var houses = Saltmarrow.Buildings.Where(b => b.Lamps.Count > 0).ToList();
-        var ahead = houses.Count(b => b.Building.State == BuildingState.Fixed ? b.Tests[^1].CanTell : b.Tests.Any(t => t.CanTell && t.ShouldLight > 0));
-        Assert.True(ahead >= 0.95 * houses.Count, $"{ahead} of {houses.Count}");
-        var closed = houses.Count(b => b.Tests[^1].CanTell);
-        Assert.True(closed >= 0.9 * houses.Count, $"{closed} of {houses.Count} with the roof on");
+        var told = houses.Count(b => b.Tests[^1].CanTell);
+        Assert.True(told >= 0.9 * houses.Count, $"{told} of {houses.Count}; not {string.Join(", ", houses.Where(b => !b.Tests[^1].CanTell).Select(b => b.Building.Name))}");
     }
+
+    [Fact]
+    public void Every_house_that_is_still_open_has_a_test_that_tells() =>
+        Assert.All(Saltmarrow.Buildings.Where(b => b.Lamps.Count > 0 && b.Building.State != BuildingState.Fixed), b => Assert.Contains(b.Tests, t => t.ShouldLight > 0 && t.CanTell));
 
     [Fact]
     public void Where_lamps_share_their_panes_eyes_do_not_tell_and_a_meter_is_offered()

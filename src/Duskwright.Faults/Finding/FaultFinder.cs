@@ -3,7 +3,7 @@ using Duskwright.Faults.Signatures;
 
 namespace Duskwright.Faults.Finding;
 
-/// <summary>Ranks single faults by what was seen from outside, with or without a meter.</summary>
+/// <summary>Ranks what may be wrong by what was seen from outside, with or without a meter: Bayes' rule over no fault, one, and plausible pairs.</summary>
 public static class FaultFinder
 {
     // Readings within a tenth of one another do not tell two faults apart (common practice, no source).
@@ -16,38 +16,37 @@ public static class FaultFinder
     /// <param name="table">What every fault would show.</param>
     /// <param name="seen">What was seen and read.</param>
     /// <param name="meter">Whether a meter is at hand; without one no reading is asked for.</param>
+    /// <param name="priors">What is taken for granted; the usual where it is left out.</param>
     /// <returns>All faults, the likeliest first, and the best next look.</returns>
-    public static FaultRanking Rank(SignatureTable table, Observation seen, bool meter)
+    public static FaultRanking Rank(SignatureTable table, Observation seen, bool meter, FaultPriors? priors = null)
     {
-        var weights = table.Rows.Select(row => Likelihood.Before(row.Fault.Kind) * Agreement(row.Signature, seen)).ToArray();
-        var all = weights.Sum();
+        var given = priors ?? FaultPriors.Usual;
+        var weights = new Hypotheses(table, seen, given);
+        var (singles, pairs) = (weights.Singles.Sum(), weights.Pairs.Sum(p => p.Weight));
+        var all = weights.Healthy + singles + pairs;
         var ranked = table.Rows
-            .Select((row, i) => new RankedFault(row.Fault, row.Signature, weights[i] / all, Explains(row.Signature, seen)))
+            .Select((row, i) => new RankedFault(row.Fault, row.Signature, weights.Singles[i] / singles, weights.Explains(row.Signature)))
             .OrderByDescending(f => f.Share)
             .ToImmutableArray();
-        return new FaultRanking(ranked, Best(table, seen, meter, ranked));
+        return new FaultRanking(ranked, Best(table, seen, meter, ranked, given))
+        {
+            Healthy = weights.Healthy / all,
+            OneFault = singles / all,
+            Pairs = [.. weights.Pairs.OrderByDescending(p => p.Weight).Select(p => new RankedPair(table.Rows[p.One].Fault, table.Rows[p.Other].Fault, p.Weight / all))],
+        };
     }
 
-    private static double Agreement(Signature signature, Observation seen) =>
-        seen.Looks.OrderBy(l => l.Key).Aggregate(1.0, (p, look) => p * Likelihood.Of(look.Value, signature.Look(look.Key)))
-        * seen.Readings.OrderBy(r => r.Key).Aggregate(1.0, (p, reading) => p * Likelihood.Of(reading.Value, signature.PackAmps[reading.Key]));
-
-    private static bool Explains(Signature signature, Observation seen) =>
-        seen.Looks.All(look => signature.Look(look.Key) == look.Value)
-        && seen.Readings.All(r => signature.PackAmps[r.Key] >= r.Value.LeastAmps && signature.PackAmps[r.Key] <= r.Value.MostAmps);
-
-    private static NextLook? Best(SignatureTable table, Observation seen, bool meter, ImmutableArray<RankedFault> ranked)
+    private static NextLook? Best(SignatureTable table, Observation seen, bool meter, ImmutableArray<RankedFault> ranked, FaultPriors given)
     {
         var lamps = table.Tagged.Lamps
             .Select((lamp, i) => (lamp, i))
             .Where(x => !seen.Looks.ContainsKey(x.i))
-            .Select(x => new NextLook(LookKind.SeeLamp, x.lamp.Name, x.i, Bits(ranked.GroupBy(f => (int)f.Signature.Look(x.i)))));
+            .Select(x => (Look: new NextLook(LookKind.SeeLamp, x.lamp.Name, x.i, Bits(ranked.GroupBy(f => (int)f.Signature.Look(x.i)))), Minutes: given.LookMinutes));
         var packs = table.Tagged.Packs
             .Select((pack, i) => (pack, i))
             .Where(x => meter && !seen.Readings.ContainsKey(x.i))
-            .Select(x => new NextLook(LookKind.ReadPack, x.pack.Name, x.i, Bits(ByReading(ranked, x.i))));
-        var best = lamps.Concat(packs).MaxBy(look => look.Bits);
-        return best is { Bits: > LeastBits } ? best : null;
+            .Select(x => (Look: new NextLook(LookKind.ReadPack, x.pack.Name, x.i, Bits(ByReading(ranked, x.i))), Minutes: given.ReadMinutes));
+        return lamps.Concat(packs).Where(x => x.Look.Bits > LeastBits).OrderByDescending(x => x.Look.Bits / x.Minutes).Select(x => x.Look).FirstOrDefault();
     }
 
     /// <summary>Expected information of a look whose answers part the faults into groups (Shannon's entropy of the answer).</summary>

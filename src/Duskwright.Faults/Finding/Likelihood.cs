@@ -1,43 +1,58 @@
+using Duskwright.Circuits.Faulting;
 using Duskwright.Faults.Signatures;
+using Duskwright.Faults.Testing;
 
 namespace Duskwright.Faults.Finding;
 
-/// <summary>How well a fault agrees with what was seen, and how common it is to begin with.</summary>
-/// <remarks>
-/// The order open joint, short, reversed, dead LED is common practice, no source; that each is half as common as the one before it is
-/// assumed. A flat cell is taken to be as common as an open joint, a nicked wire as a dead LED, assumed. So are the eye's mistakes below.
-/// </remarks>
+/// <summary>How well a fault agrees with what was seen.</summary>
 internal static class Likelihood
 {
-    // Of a hundred looks ninety are told rightly, nine one step off (dim for dark or lit), one wholly wrong.
-    private const double Right = 0.9;
-    private const double OneOff = 0.09;
-    private const double Wrong = 0.01;
+    // A lamp near the edge of dim is told one way or the other: a deviation of a tenth of its light between pieces and eyes, assumed.
+    private const double EyeDeviation = 0.15;
+    private const double DarkEdgeDeviation = 0.5;
 
-    // However far a reading is off, it may have been taken wrongly.
-    private const double Misread = 0.001;
+    // Student's t with four degrees of freedom: a reading far off is unlikely and not impossible.
+    private const double Freedom = 4;
 
-    internal static double Before(FaultKind kind) => kind switch
+    /// <summary>A limit of error counts as so many deviations.</summary>
+    internal const double LimitDeviations = 2;
+
+    private static readonly double DimLog = Math.Log(BankView.DimShare);
+    private static readonly double DarkLog = Math.Log(BankView.DarkShare);
+
+    /// <summary>Nodes and weights of Gauss and Hermite's rule of five points for a standard normal value (Abramowitz and Stegun, table 25.10, from memory).</summary>
+    internal static (double At, double Weight)[] Nodes { get; } = [(-2.8570, 0.01126), (-1.3556, 0.22208), (0, 0.53333), (1.3556, 0.22208), (2.8570, 0.01126)];
+
+    /// <summary>What all lamps behind a fault share: how bad a bad joint is, how flat a flat cell. Deviation of the logarithm of their light, assumed.</summary>
+    internal static double Severity(FaultKind kind) => kind switch
     {
-        FaultKind.PairOpen or FaultKind.LampJointOpen or FaultKind.CellFlat => 8,
-        FaultKind.PairShorted or FaultKind.LampShorted => 4,
-        FaultKind.PairReversed or FaultKind.LampReversed => 2,
-        FaultKind.LampDead or FaultKind.PairNicked => 1,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind of fault is not known."),
+        FaultKind.PairNicked => 0.6,
+        FaultKind.CellFlat => 0.3,
+        _ => 0,
     };
 
-    internal static double Of(LampLook seen, LampLook expected) => Math.Abs((int)seen - (int)expected) switch { 0 => Right, 1 => OneOff, _ => Wrong };
-
-    // Inside the band all is well; outside, it falls like a normal error whose deviation is half the band.
-    internal static double Of(AmpsReading reading, double expectedAmps)
+    /// <summary>How often a lamp with a share of its light is told to look so.</summary>
+    internal static double Of(LampLook seen, double lightShare, double misread)
     {
-        var outside = Math.Max(0, Math.Max(reading.LeastAmps - expectedAmps, expectedAmps - reading.MostAmps));
-        if (outside == 0)
-        {
-            return 1;
-        }
-
-        var deviations = outside / ((reading.MostAmps - reading.LeastAmps) / 2);
-        return Math.Max(Misread, Math.Exp(-0.5 * deviations * deviations));
+        var log = Math.Log(Math.Max(1e-9, lightShare));
+        var lit = Normal.ShareBelow((log - DimLog) / EyeDeviation);
+        var dark = 1 - Normal.ShareBelow((log - DarkLog) / DarkEdgeDeviation);
+        var right = seen switch { LampLook.Lit => lit, LampLook.Dark => dark, _ => Math.Max(0, 1 - lit - dark) };
+        return ((1 - misread) * right) + (misread / 2 * (1 - right));
     }
+
+    /// <summary>Density of a reading, against the others.</summary>
+    /// <param name="reading">The reading with its own band, whose ends count as two deviations.</param>
+    /// <param name="expectedAmps">What is expected, A.</param>
+    /// <param name="spread">Deviation of the logarithm of what is expected.</param>
+    internal static double Of(AmpsReading reading, double expectedAmps, double spread)
+    {
+        var half = (reading.MostAmps - reading.LeastAmps) / 2 / LimitDeviations;
+        var deviation = Math.Sqrt((half * half) + (spread * spread * expectedAmps * expectedAmps));
+        var z = (((reading.LeastAmps + reading.MostAmps) / 2) - expectedAmps) / deviation;
+        return half / deviation * Tail(z);
+    }
+
+    /// <summary>Student's t, 1 in the middle.</summary>
+    internal static double Tail(double z) => Math.Pow(1 + (z * z / Freedom), -(Freedom + 1) / 2);
 }

@@ -8,6 +8,9 @@ namespace Duskwright.Faults.Finding;
 /// <param name="Readings">Currents of packs, by their place among the tagged packs; empty without a meter.</param>
 public sealed record Observation(ImmutableDictionary<int, LampLook> Looks, ImmutableDictionary<int, AmpsReading> Readings)
 {
+    /// <summary>Volts of packs, by their place among the tagged packs; empty where none were read.</summary>
+    public ImmutableDictionary<int, VoltsReading> Volts { get; init; } = ImmutableDictionary<int, VoltsReading>.Empty;
+
     /// <summary>Nothing seen yet.</summary>
     public static Observation Nothing { get; } = new(ImmutableDictionary<int, LampLook>.Empty, ImmutableDictionary<int, AmpsReading>.Empty);
 
@@ -22,4 +25,10 @@ public sealed record Observation(ImmutableDictionary<int, LampLook> Looks, Immut
     /// <param name="reading">The reading.</param>
     /// <returns>The fuller observation.</returns>
     public Observation Read(int pack, AmpsReading reading) => this with { Readings = Readings.SetItem(pack, reading) };
+
+    /// <summary>With one more pack's volts read.</summary>
+    /// <param name="pack">Its place among the tagged packs.</param>
+    /// <param name="reading">The reading.</param>
+    /// <returns>The fuller observation.</returns>
+    public Observation Read(int pack, VoltsReading reading) => this with { Volts = Volts.SetItem(pack, reading) };
 }

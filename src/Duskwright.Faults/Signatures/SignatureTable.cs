@@ -12,6 +12,12 @@ namespace Duskwright.Faults.Signatures;
 /// <param name="Rows">Each fault with what it shows.</param>
 public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, ImmutableArray<FaultSignature> Rows)
 {
+    /// <summary>How far each tagged pack's current may lie from the planned one with sound parts: deviation of its logarithm, cells apart.</summary>
+    public required ImmutableArray<double> AmpsSpread { get; init; }
+
+    /// <summary>What the sound circuit gives on ever emptier cells, as planned first.</summary>
+    public required ImmutableArray<PackAge> Ages { get; init; }
+
     /// <summary>Simulates every fault, each alone.</summary>
     /// <param name="tagged">The network.</param>
     /// <returns>The table.</returns>
@@ -30,11 +36,11 @@ public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, Imm
         int[] lamps = [.. tagged.Lamps.Select(l => Array.BinarySearch(lampPlaces, l.Element))];
         int[] packs = [.. tagged.Packs.Select(p => Array.BinarySearch(sourcePlaces, p.Source))];
         Signature Seen(FaultEffect effect) => effect.Status == SolveStatus.Solved
-            ? new([.. lamps.Select(l => effect.LightShares[l])], [.. packs.Select(p => effect.PackAmps[p])])
+            ? new([.. lamps.Select(l => effect.LightShares[l])], [.. packs.Select(p => effect.PackAmps[p])], [.. packs.Select(p => effect.PackVolts[p])])
             : throw new InvalidOperationException($"The circuit has no solution at {effect.FailedAt} ({effect.Status}).");
 
         var faults = FaultyNetwork.Faults(tagged);
         var (soundEffect, faulty) = FaultSweep.Of(tagged.Network, [.. faults.Select(f => FaultyNetwork.InCircuit(tagged, sound, f))]);
-        return new SignatureTable(tagged, Seen(soundEffect), [.. faults.Zip(faulty, (fault, effect) => new FaultSignature(fault, Seen(effect)))]);
+        return new SignatureTable(tagged, Seen(soundEffect), [.. faults.Zip(faulty, (fault, effect) => new FaultSignature(fault, Seen(effect)))]) { AmpsSpread = CurrentSpread.Of(tagged), Ages = PackAge.Of(tagged) };
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Duskwright.Circuits.Metering;
 using Duskwright.Faults.Finding;
 using Duskwright.Faults.Signatures;
 using Duskwright.Plan;
@@ -13,12 +14,17 @@ namespace Duskwright.Study.Mending;
 /// <summary>Tells what may have broken on one pack, and what each fault would look like.</summary>
 internal sealed class FaultSearch
 {
-    // A meter of the usual kind is within 3 % and two counts; lengths and lamps differ by more, so a reading is given a tenth either way.
-    private const double ReadingShare = 0.1;
+    // Half a milliampere of a whole pack is not read apart.
     private const double LeastBand = 0.0005;
+
+    // Two faults at once that are less likely than this are not told.
+    private const double LeastPair = 0.02;
 
     // Currents closer than this are one reading to a hand-held meter.
     private const double SameShare = 0.03;
+
+    // In the order in which it costs least of the house: common practice, no source.
+    private const string AroundIt = "try a spare lead, a joint under the board, a new lamp or a light-guide strand from below, and last a cut along a hidden seam";
 
     private readonly FaultTable _faults;
     private readonly IReadOnlyDictionary<string, BuildingResult> _buildings;
@@ -46,13 +52,24 @@ internal sealed class FaultSearch
 
         if (question.Amperes is { } amps)
         {
-            var band = Math.Max(LeastBand, Math.Abs(amps) * ReadingShare);
+            // The meter's own error; what lengths, lamps and cells add is the finder's to know.
+            var range = Meter.Fitting(Meter.Usual.CurrentRanges, Math.Abs(amps));
+            var band = Math.Max(LeastBand, range.Show(amps) is { Shown: not null } shown ? shown.Error : Math.Abs(amps));
             seen = seen.Read(_packIndex, new AmpsReading(amps - band, amps + band));
+            if (question.Volts is { } volts)
+            {
+                var (left, error) = (volts - (amps * range.Ohms), Meter.Fitting(Meter.Usual.VoltageRanges, volts).Show(volts).Error);
+                seen = seen.Read(_packIndex, new VoltsReading(left - error, left + error));
+            }
         }
 
         var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null);
         var suspects = Together(ranking.Faults).Select(group => Suspect(group, group.Sum(f => f.Share))).OrderByDescending(s => s.Share).ToItemList();
-        return new FaultAnswer(suspects, ranking.Next is { } next ? Words(next) : null, ranking.OneFaultExplains);
+        return new FaultAnswer(suspects, ranking.Next is { } next ? Words(next) : null, ranking.OneFaultExplains)
+        {
+            Healthy = ranking.Healthy,
+            Pairs = ranking.Pairs.Where(p => p.Probability > LeastPair && IsOfPack(p.One) && IsOfPack(p.Other)).Select(p => new SuspectPair($"{Words(p.One)}, and {Words(p.Other)}", p.Probability)).ToItemList(),
+        };
     }
 
     private IEnumerable<(Wiring.CircuitLamp Lamp, int Index)> Lamps() => _faults.Circuit.Lamps.Select((l, i) => (l, i)).Where(l => l.l.Pack == _packIndex);
@@ -143,11 +160,11 @@ internal sealed class FaultSearch
         var (lamp, house, gone) = Place(fault);
         return fault.Kind switch
         {
-            FaultKind.PairOpen => $"Undo its ends at the bank, touch them to a fresh test pack, plus to plus. Lit: the joint at the bank was bad. Dark: the break is {(gone ? $"inside {house}, which cannot be reached any more; leave its ends off the bank" : $"in the pair or inside {house}; lift the roof and touch the test pack to each joint in turn")}.",
+            FaultKind.PairOpen => $"Undo its ends at the bank, touch them to a fresh test pack, plus to plus. Lit: the joint at the bank was bad. Dark: the break is {(gone ? $"inside {house}, which cannot be reached any more: {AroundIt}; else leave its ends off the bank" : $"in the pair or inside {house}; lift the roof and touch the test pack to each joint in turn")}.",
             FaultKind.PairShorted => $"Take its ends off the bank at once: a short heats the wire in the card. {(gone ? $"{house} cannot be reached any more; leave it off." : "Then look for bare ends and solder that touch.")}",
             FaultKind.PairReversed => "Swap its two ends at the bank.",
             FaultKind.PairNicked => $"Undo its ends at the bank, cut back to bright wire and join them anew. Still dim: the bad place is {(gone ? $"inside {house}, which cannot be reached any more" : $"in the pair or inside {house}; lift the roof, bend each joint gently and watch the lamps")}.",
-            FaultKind.LampJointOpen or FaultKind.LampDead => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it." : $"Touch the test pack, with a resistor, to the lamp itself: lit means a joint, dark means the LED.",
+            FaultKind.LampJointOpen or FaultKind.LampDead => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it. To light its room, {AroundIt}." : $"Touch the test pack, with a resistor, to the lamp itself: lit means a joint, dark means the LED.",
             FaultKind.LampShorted => gone ? $"{house} cannot be reached any more. Its resistor takes the whole pack voltage: if it grows warm, take the pair off the bank." : $"Part the leads of {lamp} and sleeve them.",
             FaultKind.LampReversed => gone ? $"{house} cannot be reached any more; the other lamps are not harmed by it." : $"Unsolder {lamp} and turn it: the long leg is plus.",
             FaultKind.CellFlat => $"Change all {_pack.Words} of pack {_pack.Number} together, never one alone.",

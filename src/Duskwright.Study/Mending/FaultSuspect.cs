@@ -60,10 +60,23 @@ public enum Seen
 /// <param name="Supply">The pack's id.</param>
 /// <param name="Lamps">Each lamp by its building's key and its own name; one that is left out counts as lit.</param>
 /// <param name="Amperes">Current of the pack, A, as the meter reads; none without a meter.</param>
-public sealed record FaultQuestion(string Supply, IReadOnlyDictionary<(string Building, string Lamp), Seen> Lamps, double? Amperes);
+/// <param name="Volts">Volts between the pack's ends read under that load, V; they say how full the cells are.</param>
+public sealed record FaultQuestion(string Supply, IReadOnlyDictionary<(string Building, string Lamp), Seen> Lamps, double? Amperes, double? Volts = null);
 
 /// <summary>What may have broken.</summary>
 /// <param name="Suspects">The likeliest first.</param>
 /// <param name="Next">The look or reading that would tell most, in words; none where none would help.</param>
 /// <param name="OneFaultExplains">Whether any single fault shows just what was seen; where none does, there is none or more than one.</param>
-public sealed record FaultAnswer(ItemList<FaultSuspect> Suspects, string? Next, bool OneFaultExplains);
+public sealed record FaultAnswer(ItemList<FaultSuspect> Suspects, string? Next, bool OneFaultExplains)
+{
+    /// <summary>How likely it is that nothing is wrong and something was told wrongly, 0 to 1.</summary>
+    public double Healthy { get; init; }
+
+    /// <summary>Two faults at once, the likeliest first; only those worth telling.</summary>
+    public ItemList<SuspectPair> Pairs { get; init; } = [];
+}
+
+/// <summary>Two faults at once.</summary>
+/// <param name="Words">Both, in words.</param>
+/// <param name="Probability">How likely it is that these two and no others are there, 0 to 1.</param>
+public sealed record SuspectPair(string Words, double Probability);

@@ -99,7 +99,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         var looks = house.Lamps.ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
 
         // On the bench the reading is that of one lamp.
-        return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes)).Suspects;
+        return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts)).Suspects;
     }
 
     // Turned round, only a lamp that is itself the wrong way round can light; where all light the ends are marked wrongly.

@@ -72,7 +72,7 @@ public sealed class SignatureTableTests
     [InlineData(0.4999, LampLook.Dim)]
     [InlineData(0.01, LampLook.Dim)]
     [InlineData(0.0099, LampLook.Dark)]
-    public void Half_the_light_is_dim_and_a_hundredth_is_dark(double share, LampLook look) => Assert.Equal(look, new Signature([share], []).Look(0));
+    public void Half_the_light_is_dim_and_a_hundredth_is_dark(double share, LampLook look) => Assert.Equal(look, new Signature([share], [], []).Look(0));
 
     private static Signature Of(FaultKind kind, string place) => Table.Rows.Single(r => r.Fault.Kind == kind && r.Fault.Place == place).Signature;
 }

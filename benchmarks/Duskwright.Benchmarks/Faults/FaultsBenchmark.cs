@@ -1,0 +1,93 @@
+using System.Globalization;
+using Duskwright.Faults.Finding;
+using Duskwright.Plan.Format;
+using Duskwright.Study;
+using Spectre.Console;
+
+namespace Duskwright.Benchmarks.Faults;
+
+/// <summary>The fault finder, blind: cases made by a generator that is not its own model, beside a reference that knows the generator.</summary>
+internal static class FaultsBenchmark
+{
+    private const int CasesOfEach = 500;
+    private const int Seed = 7;
+
+    internal static int Run()
+    {
+        var study = TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!);
+        var table = new Table().AddColumns("claim", "goal", "measured", "holds");
+        var holds = true;
+        foreach (var (name, packs) in new[] { ("Saltmarrow", TrialPack.Of(study)), ("200 buildings", TrialPack.Generated(200, Seed)) })
+        {
+            var boards = packs.ConvertAll(p => new TrialBoard(p));
+            foreach (var meter in new[] { true, false })
+            {
+                holds &= Trial(table, name, boards, meter);
+            }
+        }
+
+        holds &= FalseAlarms.Run(table, study);
+        AnsiConsole.Write(table);
+        return holds ? 0 : 1;
+    }
+
+    private static bool Trial(Table table, string name, List<TrialBoard> boards, bool meter)
+    {
+        var sizes = boards.SelectMany(b => b.Classes[meter].GroupBy(c => c)).Select(g => (Unseen: g.Key < 0, Size: g.Count())).ToList();
+        var with = $"{name}, {(meter ? "with a meter" : "by eye")}";
+        Console.WriteLine($"{with}: {sizes.Count(s => !s.Unseen)} classes of faults, sizes {string.Join(", ", sizes.Where(s => !s.Unseen).GroupBy(s => s.Size).OrderBy(g => g.Key).Select(g => $"{g.Count()} of {g.Key}"))}; {sizes.Where(s => s.Unseen).Sum(s => s.Size)} show nothing");
+        var chance = new Random(Seed);
+        var references = new Dictionary<TrialBoard, TrialReference>();
+        var (ours, theirs, tests) = (new TrialScore(), new TrialScore(), new List<int>());
+        for (var c = 0; c < CasesOfEach; c++)
+        {
+            var board = boards[chance.Next(boards.Count)];
+            var made = TrialCase.Of(board, meter, chance);
+            if (!references.TryGetValue(board, out var reference))
+            {
+                references[board] = reference = new TrialReference(board, meter ? TrialCase.BurdenOhms : 0, new Random(Seed + 1));
+            }
+
+            ours.Note(Classes(board, FaultFinder.Rank(board.Table, made.Observed(), meter), meter), made.Truth);
+            theirs.Note(reference.Classes(made.Seen, made.Amps, made.Volts, meter), made.Truth);
+
+            // A walk round the windows is one test, the reading another; then nothing is asked for any more.
+            tests.Add(1 + (meter ? 1 : 0));
+        }
+
+        tests.Sort();
+        var holds = Row(table, $"{with}: calibration error", "at most 0.05", Text(ours.CalibrationError, "0.000"), ours.CalibrationError <= 0.05);
+        holds &= Row(table, $"{with}: median number of tests", "at most 3", Text(tests[tests.Count / 2], "0"), tests[tests.Count / 2] <= 3);
+        Row(table, $"{with}: log score, ours and reference", "stated", $"{Text(ours.LogScore, "0.00")} and {Text(theirs.LogScore, "0.00")}", true);
+        var first = meter ? ours.First >= 0.85 && ours.First >= theirs.First - 0.03 : true;
+        var three = meter ? ours.FirstThree >= 0.97 && ours.FirstThree >= theirs.FirstThree - 0.03 : true;
+        holds &= Row(table, $"{with}: in first place", meter ? "85 %, reference within 3 points" : "stated", $"{Text(100 * ours.First, "0.0")} %, reference {Text(100 * theirs.First, "0.0")} %", first);
+        return holds & Row(table, $"{with}: among the first three", meter ? "97 %, reference within 3 points" : "stated", $"{Text(100 * ours.FirstThree, "0.0")} %, reference {Text(100 * theirs.FirstThree, "0.0")} %", three);
+    }
+
+    private static Dictionary<(int, int), double> Classes(TrialBoard board, FaultRanking ranking, bool meter)
+    {
+        var (classes, places) = (board.Classes[meter], board.Faults.Select((f, i) => (f, i)).ToDictionary(x => x.f, x => x.i));
+        var result = new Dictionary<(int, int), double> { [(-1, -1)] = ranking.Healthy };
+        void Add((int, int) key, double weight) => result[key] = result.GetValueOrDefault(key) + weight;
+        foreach (var fault in ranking.Faults)
+        {
+            Add(TrialCase.Key(classes[places[fault.Fault]]), fault.Share * ranking.OneFault);
+        }
+
+        foreach (var pair in ranking.Pairs)
+        {
+            Add(TrialCase.Key(classes[places[pair.One]], classes[places[pair.Other]]), pair.Probability);
+        }
+
+        return result;
+    }
+
+    internal static bool Row(Table table, string claim, string goal, string measured, bool holds)
+    {
+        table.AddRow(claim, goal, measured, holds ? "yes" : "NO");
+        return holds;
+    }
+
+    internal static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+}
