@@ -60,12 +60,15 @@ public sealed partial class PrintedFiguresTests(PrintedFiguresTests.Saltmarrow b
     public void Each_house_is_printed_with_its_currents_resistors_tests_and_length() =>
         Assert.Empty(Rows(book.Json.GetProperty("buildings")).Where(b => b.GetProperty("lamps").GetArrayLength() > 0).SelectMany(Disagreements));
 
+    // The bank's sheet has the scale of a plot; the record has what the maker read.
+    private static readonly string[] Apart = ["The bank", "As it was built", "What was done and read"];
+
     [Fact]
     public void No_figure_of_the_book_is_unknown_to_the_study()
     {
         var known = Numbers(book.Json).Concat(Words(book.Json).SelectMany(Printed).Select(p => (p.Value, p.Unit))).ToLookup(k => k.Unit, k => k.Value);
         var unknown = from sheet in book.Sheets
-                      where !sheet.StartsWith("The bank", StringComparison.Ordinal)
+                      where !Apart.Any(a => sheet.StartsWith(a, StringComparison.Ordinal))
                       from p in Printed(Names().Replace(sheet, ""))
                       where p.Unit is "A" or "V" or "h" or "°C" && !known[p.Unit].Any(k => Near(p.Value * p.Factor, k * p.Factor))
                       select $"{p.Value * p.Factor} ({p.Unit}) in: {sheet[..40]}";
@@ -139,7 +142,7 @@ public sealed partial class PrintedFiguresTests(PrintedFiguresTests.Saltmarrow b
         _ => [],
     };
 
-    [GeneratedRegex(@"(?<![\w.])(\d+(?:\.\d+)?)(?:–(\d+(?:\.\d+)?))?\s(mA|A|mV|V|h|kΩ|Ω|mm|m|mW|W|°C)(?!\w)")]
+    [GeneratedRegex(@"(?<![\w.])(\d+(?:\.\d+)?)(?:–(\d+(?:\.\d+)?))?\s(mA|A|mV|V|h|kΩ|Ω|mm|m|mW|W|°C)(?![\w-])")]
     private static partial Regex Quantity();
 
     // Parts are called by their rating, and card browns at a temperature that is no result of the town.

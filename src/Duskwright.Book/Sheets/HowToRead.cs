@@ -12,7 +12,7 @@ internal static class HowToRead
         flow.Page("How to read this book");
         flow.Text(Face.Speaks, 12, "What comes after what");
         flow.Text(Face.Reports, 9, $"{string.Join("; ", titles)}; then a sheet for each house: its walls and lamp cards at full size, its wiring, leads, glazing and tests.");
-        flow.Text(Face.Reports, 9, "Sheets at full size carry a ruler at their foot. A range such as 8 to 11 mA is what is sound: parts differ, and so do cells.");
+        flow.Text(Face.Reports, 9, "Sheets at full size carry a ruler at their foot. Two figures with a dash between them are what is sound: parts differ, and so do cells.");
         flow.Gap(3);
         flow.Text(Face.Speaks, 12, "Symbols and lines");
         flow.Picture(Legend.Of(study));

@@ -59,7 +59,7 @@ internal static class ShowCard
 
     private static string Advice(PackResult pack, double hours) => pack.HoursToDim is not { } dim
         ? "lasts"
-        : (dim.Low ?? dim.Value) >= hours ? "lasts the show" : string.Create(CultureInfo.InvariantCulture, $"fresh cells by {Math.Max(0.5, Math.Floor(2 * (dim.Low ?? dim.Value)) / 2):0.#} h");
+        : (dim.Low ?? dim.Value) >= hours ? "lasts the show" : string.Create(CultureInfo.InvariantCulture, $"fresh cells by hour {Math.Max(0.5, Math.Floor(2 * (dim.Low ?? dim.Value)) / 2):0.#}");
 
     private static void TakeAlong(PageFlow flow, TownStudy study, List<PackResult> packs, double hours)
     {

@@ -123,7 +123,7 @@ public sealed partial class SheetsAloneTests
 
     private static string Text(Page page) => string.Join(' ', page.GetWords().Select(w => w.Text)).Replace('\u2009', ' ');
 
-    [GeneratedRegex("fresh cells by ([0-9.]+) h")]
+    [GeneratedRegex("fresh cells by hour ([0-9.]+)")]
     private static partial Regex FreshBy();
 
     [GeneratedRegex(@"\d+ × \d+ mm \d+ × \d+ mm")]
