@@ -152,13 +152,13 @@ public sealed class TownStudy
     /// <returns>The verdict; none where there is no such test.</returns>
     public TestVerdict? Judge(string building, string test, TestOutcome result)
     {
-        var (house, resolved) = (Buildings.FirstOrDefault(b => b.Building.Key == building), _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building));
+        var house = Buildings.FirstOrDefault(b => b.Building.Key == building);
         if (house?.Tests.FirstOrDefault(t => t.Key == test) is not { } point)
         {
             return null;
         }
 
-        var query = TestPointQuery.AtTheBank(resolved!, _circuits.Value);
+        var query = AtTheBank(building);
         return new TestJudge(house, point, query, Town.StandingLog().ToList(), question => Search(question.Supply, query!.Typical)!.Answer(question)).Judge(result);
     }
 
@@ -191,6 +191,14 @@ public sealed class TownStudy
     /// <returns>Every building with lamps on a supply, in the order of the document.</returns>
     public ItemList<FedBuilding> FedBy(ItemList<SwitchFeed> feeds) => FeedQuery.Of(_resolved.Value, feeds, _memo);
 
+    /// <summary>Whether a building hangs on one pair of its own, which can be taken off the bank and put on a meter.</summary>
+    /// <param name="building">The building's key.</param>
+    /// <returns>False also where it has no lamps that are fed.</returns>
+    public bool HasOnePair(string building) => AtTheBank(building)?.OffTheBank() is not null;
+
+    private TestPointQuery? AtTheBank(string building) =>
+        _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building) is { } resolved ? TestPointQuery.AtTheBank(resolved, _circuits.Value) : null;
+
     private FaultSearch? Search(string supply) => CircuitInputs.Of(_resolved.Value, Corner.Typical).FirstOrDefault(i => i.Packs.Any(p => p.Supply == supply)) is { } input
         ? Search(supply, input)
         : null;
@@ -200,6 +208,6 @@ public sealed class TownStudy
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
         return pack is null
             ? null
-            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack);
+            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, AtTheBank);
     }
 }

@@ -74,6 +74,23 @@ public sealed class BenchTests(AppFixture app)
     }
 
     [Fact]
+    public async Task A_photograph_taken_at_a_step_while_the_connection_is_away_is_kept_made_smaller_and_shown_in_the_log()
+    {
+        var page = await app.OpenHandheldAsync("bench/house/rope-store");
+        var large = Convert.FromBase64String(await page.EvaluateAsync<string>("(() => { const c = document.createElement('canvas'); c.width = 2400; c.height = 1800; c.getContext('2d').fillRect(40, 40, 900, 900); return c.toDataURL('image/png').split(',')[1]; })()"));
+        await page.Context.SetOfflineAsync(true);
+        await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "shot.png", MimeType = "image/png", Buffer = large });
+        await Expect(page.Locator("#outbox")).ToContainTextAsync("One entry is kept on this phone");
+        await page.Context.SetOfflineAsync(false);
+        await Expect(page.Locator("#outbox")).ToBeHiddenAsync();
+        await page.GetByText("Write a note").ClickAsync();
+        var photograph = page.Locator(".log img");
+        await Expect(photograph).ToHaveCountAsync(1);
+        await photograph.ScrollIntoViewIfNeededAsync();
+        await Expect(photograph).ToHaveJSPropertyAsync("naturalWidth", 1600);
+    }
+
+    [Fact]
     public async Task Without_its_script_the_page_ticks_a_step_all_the_same()
     {
         using var client = new HttpClient();

@@ -152,6 +152,7 @@ internal static class RandomTowns
         from hours in Perhaps(Gen.Double[0, 24].Select(Duration.FromHours))
         from ohms in Perhaps(Gen.Double[0, 1e6].Select(Resistance.FromOhms))
         from diode in Perhaps(Gen.Double[0, 4].Select(Voltage.FromVolts))
+        from over in Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool, PerhapsSaid(Gen.Const(new string('c', 64))))
         select new LogEntry
         {
             Date = new DateOnly(2026, 1, 1).AddDays(day),
@@ -167,6 +168,10 @@ internal static class RandomTowns
             Voltage = volts,
             Resistance = ohms,
             DiodeVoltage = diode,
+            ResistanceOver = ohms is null && over.Item1,
+            DiodeOver = diode is null && over.Item2,
+            Reversed = over.Item3,
+            Photograph = over.Item4,
             Lit = lit,
             Burnt = hours,
             Despite = more.Item3,

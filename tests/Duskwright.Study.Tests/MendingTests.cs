@@ -71,8 +71,43 @@ public class MendingTests
             p.a.Sight == p.b.Sight && Math.Abs(p.a.Current.Value - p.b.Current.Value) < 0.0005, $"{p.a.Words[0]} and {p.b.Words[0]}"));
     }
 
+    // An ohmmeter at a pair off the bank: touching wires show next to nothing, sound LEDs and open joints no number: common practice, no source.
+    [Fact]
+    public void Next_to_no_ohms_at_one_pair_of_a_pack_that_is_all_dark_name_the_house_whose_wires_touch()
+    {
+        var dark = Saltmarrow.Lamps.Where(l => l.Supply == "3").ToDictionary(l => (l.Building, l.Name), _ => Seen.Dark);
+        var answer = Saltmarrow.WhatBroke(new FaultQuestion("3", dark, null) { OffBank = [new OffBankReading("chandlery", false, false, 0.6)] });
+        Assert.Equal("the two wires of the pair of Chandlery touch", answer.Suspects[0].Words[0]);
+    }
+
+    [Fact]
+    public void No_number_of_ohms_at_a_dark_house_off_the_bank_rules_touching_wires_out()
+    {
+        const string Touch = "the two wires of the pair of Chandlery touch";
+        Assert.InRange(AskOff(new OffBankReading("chandlery", false, false, null)).Suspects.First(s => s.Words.Contains(Touch)).Share, 0, Ask("chandlery", _ => Seen.Dark).Suspects.First(s => s.Words.Contains(Touch)).Share / 5);
+    }
+
+    // An LED lights one way only, so a pair that shows its volts with the leads changed over is joined the wrong way round: common practice, no source.
+    [Fact]
+    public void An_led_that_shows_its_volts_only_with_the_leads_changed_over_is_the_wrong_way_round() =>
+        Assert.Contains("the wrong way round", AskOff(new OffBankReading("chandlery", true, false, null), new OffBankReading("chandlery", true, true, 2.3)).Suspects[0].Words[0], StringComparison.Ordinal);
+
+    [Fact]
+    public void A_touching_pair_fails_its_test_by_ohms_and_the_sentence_tells_both()
+    {
+        var lit = Saltmarrow.Buildings.Single(b => b.Building.Key == "chandlery").Lamps.ToDictionary(l => l.Name, _ => Seen.Lit);
+        var verdict = Saltmarrow.Judge("chandlery", "lamps-in-roof-off", new TestOutcome(lit) { OffBank = [new OffBankReading("chandlery", false, false, 0.6)] })!;
+        Assert.False(verdict.Passed);
+        Assert.Contains("sound parts show no number", verdict.Words, StringComparison.Ordinal);
+        Assert.True(Saltmarrow.Judge("chandlery", "lamps-in-roof-off", new TestOutcome(lit) { OffBank = [new OffBankReading("chandlery", false, false, null)] })!.Passed);
+    }
+
     [Fact]
     public void A_pack_that_lights_nothing_has_no_faults_to_find() => Assert.Empty(Saltmarrow.Faults("no such pack"));
+
+    private static FaultAnswer AskOff(params OffBankReading[] readings) => Saltmarrow.WhatBroke(new FaultQuestion(
+        "3", Saltmarrow.Buildings.Single(b => b.Building.Key == "chandlery").Lamps.ToDictionary(l => (l.Building, l.Name), _ => Seen.Dark), null)
+    { OffBank = [.. readings] });
 
     private static FaultAnswer Ask(string building, Func<string, Seen> look) => Saltmarrow.WhatBroke(new FaultQuestion(
         "3", Saltmarrow.Buildings.Single(b => b.Building.Key == building).Lamps.ToImmutableDictionary(l => (l.Building, l.Name), l => look(l.Name)), null));

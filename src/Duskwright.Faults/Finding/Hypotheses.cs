@@ -25,6 +25,7 @@ internal sealed class Hypotheses
     private readonly (int Pack, AmpsReading Reading)[] _readings;
     private readonly (int Pack, double Volts, double ErrorShare)? _volts;
     private readonly double _allWeights;
+    private readonly ImmutableArray<PairFinding> _offBank;
 
     internal Hypotheses(SignatureTable table, Observation seen, FaultPriors priors)
     {
@@ -34,7 +35,8 @@ internal sealed class Hypotheses
         _volts = seen.Volts.OrderBy(v => v.Key).Select(v => ((int, double, double)?)(v.Key, (v.Value.LeastVolts + v.Value.MostVolts) / 2, (v.Value.MostVolts - v.Value.LeastVolts) / (v.Value.MostVolts + v.Value.LeastVolts))).FirstOrDefault();
         _allWeights = table.Rows.Sum(r => priors.Weights[r.Fault.Kind]);
         Healthy = priors.Healthy * Agreement(table.Healthy.LightShares, table.Healthy.PackAmps, table.Healthy.PackVolts);
-        Singles = [.. table.Rows.Select(r => (1 - priors.Healthy - priors.Two) * Before(r) * Agreement(r))];
+        _offBank = seen.OffBank;
+        Singles = [.. table.Rows.Select(r => (1 - priors.Healthy - priors.Two) * Before(r) * Agreement(r) * OffBank(r.Fault))];
         Pairs = [.. Likely()];
     }
 
@@ -45,11 +47,12 @@ internal sealed class Hypotheses
 
     internal ImmutableArray<(int One, int Other, double Weight)> Pairs { get; }
 
-    /// <summary>Whether a signature is just what was seen, and can give what was read on some cells.</summary>
-    internal bool Explains(Signature signature)
+    /// <summary>Whether a fault shows just what was seen, and can give what was read on some cells.</summary>
+    internal bool Explains(FaultSignature row)
     {
+        var signature = row.Signature;
         var ages = Ages(signature.PackVolts).Select(a => a.Age).ToList();
-        return _looks.All(l => signature.Look(l.Lamp) == l.Look) && _readings.All(r =>
+        return _offBank.All(f => f.Allows(row.Fault)) && _looks.All(l => signature.Look(l.Lamp) == l.Look) && _readings.All(r =>
         {
             var (amps, factor) = (signature.PackAmps[r.Pack], Math.Exp(ExplainingDeviations * _table.AmpsSpread[r.Pack]));
             return ages.Min(a => a.Amps[r.Pack]) * amps / factor <= r.Reading.MostAmps && ages.Max(a => a.Amps[r.Pack]) * amps * factor >= r.Reading.LeastAmps;
@@ -57,6 +60,9 @@ internal sealed class Hypotheses
     }
 
     private double Before(FaultSignature row) => _priors.Weights[row.Fault.Kind] / _allWeights;
+
+    // Against all well; what two faults behind one pair do to a reading multiplies, since one of them leaves it as it is.
+    private double OffBank(Fault fault) => _offBank.Aggregate(1.0, (p, finding) => p * finding.Of(fault));
 
     private double Agreement(FaultSignature row)
     {
@@ -147,7 +153,7 @@ internal sealed class Hypotheses
 
                 var (x, y, sound) = (one.Signature, other.Signature, _table.Healthy);
                 ImmutableArray<double> Both(ImmutableArray<double> p, ImmutableArray<double> q, ImmutableArray<double> whole) => [.. p.Select((v, i) => Math.Max(0, v + q[i] - whole[i]))];
-                yield return (candidates[a], candidates[b], _priors.Two * 2 * Before(one) * Before(other)
+                yield return (candidates[a], candidates[b], _priors.Two * 2 * Before(one) * Before(other) * OffBank(one.Fault) * OffBank(other.Fault)
                     * Agreement([.. x.LightShares.Zip(y.LightShares, (p, q) => p * q)], Both(x.PackAmps, y.PackAmps, sound.PackAmps), Both(x.PackVolts, y.PackVolts, sound.PackVolts)));
             }
         }
@@ -157,7 +163,7 @@ internal sealed class Hypotheses
     private double Gain(int row)
     {
         var shares = _table.Rows[row].Signature.LightShares;
-        return Math.Log(Before(_table.Rows[row])) + _looks.Where(l => Math.Abs(shares[l.Lamp] - 1) > Untouched)
+        return Math.Log(Before(_table.Rows[row]) * OffBank(_table.Rows[row].Fault)) + _looks.Where(l => Math.Abs(shares[l.Lamp] - 1) > Untouched)
             .Sum(l => Math.Log(Likelihood.Of(l.Look, shares[l.Lamp], _priors.Misread)) - Math.Log(Likelihood.Of(l.Look, 1, _priors.Misread)));
     }
 }

@@ -11,6 +11,9 @@ public sealed record Observation(ImmutableDictionary<int, LampLook> Looks, Immut
     /// <summary>Volts of packs, by their place among the tagged packs; empty where none were read.</summary>
     public ImmutableDictionary<int, VoltsReading> Volts { get; init; } = ImmutableDictionary<int, VoltsReading>.Empty;
 
+    /// <summary>What a meter showed at pairs taken off the bank; empty where none was.</summary>
+    public ImmutableArray<PairFinding> OffBank { get; init; } = [];
+
     /// <summary>Nothing seen yet.</summary>
     public static Observation Nothing { get; } = new(ImmutableDictionary<int, LampLook>.Empty, ImmutableDictionary<int, AmpsReading>.Empty);
 

@@ -34,6 +34,16 @@ internal static class LogChecks
                 yield return Negative($"{path}.diode_voltage_v", entry, $"{diode.Volts} V");
             }
 
+            if (entry is { Resistance: not null, ResistanceOver: true } or { DiodeVoltage: not null, DiodeOver: true })
+            {
+                yield return new Problem($"{path}", "reading", $"The log of {Day(entry)} reads a number and says that the meter showed none.", "Leave one of the two out.");
+            }
+
+            if (entry.Photograph is { } photograph && !(photograph.Length == 64 && photograph.All(char.IsAsciiHexDigitLower)))
+            {
+                yield return new Problem($"{path}.photograph", "reading", $"The log of {Day(entry)} names the photograph “{photograph}”; the id of a picture is 64 hexadecimal digits.", "Leave it out where there is no picture.");
+            }
+
             if (entry.Looks.GroupBy(l => l.Lamp).FirstOrDefault(g => g.Skip(1).Any()) is { Key: var lamp })
             {
                 yield return new Problem($"{path}.looks", "twice", $"The log of {Day(entry)} says twice what lamp {lamp} did.", "Say it once.");

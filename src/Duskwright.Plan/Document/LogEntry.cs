@@ -49,6 +49,15 @@ public sealed record LogEntry
     /// <summary>What the diode range of the meter showed.</summary>
     public Voltage? DiodeVoltage { get; init; }
 
+    /// <summary>Whether the resistance range showed no number: more than it can show, as an open joint or an LED gives it.</summary>
+    public bool ResistanceOver { get; init; }
+
+    /// <summary>Whether the diode range showed no number.</summary>
+    public bool DiodeOver { get; init; }
+
+    /// <summary>Whether the readings with power off were taken with the meter's leads changed over, its red one on minus.</summary>
+    public bool Reversed { get; init; }
+
     /// <summary>How many lamps were seen lit.</summary>
     public int? Lit { get; init; }
 
@@ -60,6 +69,9 @@ public sealed record LogEntry
 
     /// <summary>The <see cref="Id"/> of the earlier entry in whose place this one stands.</summary>
     public string? Corrects { get; init; }
+
+    /// <summary>The photograph that goes with it: the id of a picture in the working file, 64 hexadecimal digits.</summary>
+    public string? Photograph { get; init; }
 
     /// <summary>What the maker wrote.</summary>
     public string? Note { get; init; }

@@ -25,11 +25,11 @@ public sealed record EnterInLog(LogEntry Entry) : TownEdit
     }
 
     private static BuildingState? StateOf(LogEntry entry, Building building) =>
-        entry.Building == building.Key && Marks.FirstOrDefault(m => m.Step == entry.Step) is { Step: not null } mark ? mark.State : null;
+        entry.Kind is LogKind.StepDone or LogKind.Seal && entry.Building == building.Key && Marks.FirstOrDefault(m => m.Step == entry.Step) is { Step: not null } mark ? mark.State : null;
 
     private static Building GivenBack(Building building, LogEntry? corrected) =>
         corrected is not null && StateOf(corrected, building) == building.State ? building with { State = building.State - 1 } : building;
 
     private Building Reached(Building building) =>
-        StateOf(Entry, building) is { } state && Entry.Kind != LogKind.Withdrawn && state > building.State ? building with { State = state } : building;
+        StateOf(Entry, building) is { } state && state > building.State ? building with { State = state } : building;
 }

@@ -13,7 +13,8 @@ internal static class BenchTable
 {
     private const string Columns = """
         key, received_at, day, kind, building, supply, current_a, voltage_v, lit, note,
-        time, step, test, passed, looks, resistance_ohm, diode_voltage_v, burnt_h, despite, corrects
+        time, step, test, passed, looks, resistance_ohm, diode_voltage_v, burnt_h, despite, corrects,
+        resistance_over, diode_over, reversed, photograph
         """;
 
     internal static ItemList<BenchEntry> All(SqliteConnection connection) =>
@@ -42,6 +43,10 @@ internal static class BenchTable
                     Burnt = Number(r, 17) is { } hours ? Duration.FromHours(hours) : null,
                     Despite = r.TextOrNull(18),
                     Corrects = r.TextOrNull(19),
+                    ResistanceOver = !r.IsDBNull(20),
+                    DiodeOver = !r.IsDBNull(21),
+                    Reversed = !r.IsDBNull(22),
+                    Photograph = r.TextOrNull(23),
                 },
                 r.Time(1))).ToItemList();
 
@@ -52,7 +57,8 @@ internal static class BenchTable
         connection.Run(
             $"""
             INSERT INTO bench_entry ({Columns}) VALUES (@key, @received_at, @day, @kind, @building, @supply, @current_a, @voltage_v, @lit, @note,
-            @time, @step, @test, @passed, @looks, @resistance_ohm, @diode_voltage_v, @burnt_h, @despite, @corrects)
+            @time, @step, @test, @passed, @looks, @resistance_ohm, @diode_voltage_v, @burnt_h, @despite, @corrects,
+            @resistance_over, @diode_over, @reversed, @photograph)
             """,
             ("@key", sent.Key),
             ("@received_at", sent.ReceivedAt.Stamp()),
@@ -73,7 +79,11 @@ internal static class BenchTable
             ("@diode_voltage_v", sent.Entry.DiodeVoltage?.Volts),
             ("@burnt_h", sent.Entry.Burnt?.Hours),
             ("@despite", sent.Entry.Despite),
-            ("@corrects", sent.Entry.Corrects));
+            ("@corrects", sent.Entry.Corrects),
+            ("@resistance_over", Mark(sent.Entry.ResistanceOver)),
+            ("@diode_over", Mark(sent.Entry.DiodeOver)),
+            ("@reversed", Mark(sent.Entry.Reversed)),
+            ("@photograph", sent.Entry.Photograph));
 
     /// <summary>What an entry is called in the history.</summary>
     internal static string Words(LogKind kind) => kind switch
@@ -85,6 +95,8 @@ internal static class BenchTable
         LogKind.Withdrawn => "correction",
         _ => kind.ToString().ToLowerInvariant(),
     };
+
+    private static int? Mark(bool so) => so ? 1 : null;
 
     private static double? Number(SqliteDataReader row, int column) => row.IsDBNull(column) ? null : row.GetDouble(column);
 

@@ -50,6 +50,14 @@ internal static class SchemaSteps
             ALTER TABLE bench_entry ADD COLUMN despite TEXT;
             ALTER TABLE bench_entry ADD COLUMN corrects TEXT;
             """),
+
+        // 1 where it is so, nothing where it is not.
+        new(7, "photographs and more readings in bench entries", """
+            ALTER TABLE bench_entry ADD COLUMN resistance_over INTEGER;
+            ALTER TABLE bench_entry ADD COLUMN diode_over INTEGER;
+            ALTER TABLE bench_entry ADD COLUMN reversed INTEGER;
+            ALTER TABLE bench_entry ADD COLUMN photograph TEXT;
+            """),
     ];
 
     /// <summary>The newest step this program knows.</summary>

@@ -31,9 +31,11 @@ internal sealed class FaultSearch
     private readonly PackResult _pack;
     private readonly int _packIndex;
 
-    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack)
+    private readonly Func<string, TestPointQuery?> _alone;
+
+    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone)
     {
-        (_faults, _buildings, _pack) = (faults, buildings, pack);
+        (_faults, _buildings, _pack, _alone) = (faults, buildings, pack, alone);
         _packIndex = faults.Circuit.Packs.Select((p, i) => (p, i)).First(p => p.p.Input.Supply == pack.Supply.Id).i;
     }
 
@@ -61,6 +63,11 @@ internal sealed class FaultSearch
                 var (left, error) = (volts - (amps * range.Ohms), Meter.Fitting(Meter.Usual.VoltageRanges, volts).Show(volts).Error);
                 seen = seen.Read(_packIndex, new VoltsReading(left - error, left + error));
             }
+        }
+
+        foreach (var pair in question.OffBank.GroupBy(r => r.Building, StringComparer.Ordinal))
+        {
+            seen = OffBank.Weigh(_alone(pair.Key), pair) is { } finding ? seen with { OffBank = seen.OffBank.Add(finding) } : seen;
         }
 
         var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null);

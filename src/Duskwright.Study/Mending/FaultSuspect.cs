@@ -61,7 +61,11 @@ public enum Seen
 /// <param name="Lamps">Each lamp by its building's key and its own name; one that is left out counts as lit.</param>
 /// <param name="Amperes">Current of the pack, A, as the meter reads; none without a meter.</param>
 /// <param name="Volts">Volts between the pack's ends read under that load, V; they say how full the cells are.</param>
-public sealed record FaultQuestion(string Supply, IReadOnlyDictionary<(string Building, string Lamp), Seen> Lamps, double? Amperes, double? Volts = null);
+public sealed record FaultQuestion(string Supply, IReadOnlyDictionary<(string Building, string Lamp), Seen> Lamps, double? Amperes, double? Volts = null)
+{
+    /// <summary>What a meter showed at pairs taken off the bank; they sharpen the answer.</summary>
+    public ItemList<OffBankReading> OffBank { get; init; } = [];
+}
 
 /// <summary>What may have broken.</summary>
 /// <param name="Suspects">The likeliest first.</param>

@@ -11,15 +11,19 @@ internal sealed record FaultTableQuery(CircuitInput Input)
     internal FaultTable Answer()
     {
         var circuit = CircuitNetwork.Of(Input);
-        var elements = circuit.Network.Elements;
+        return new FaultTable(circuit, SignatureTable.Of(Tagged(circuit)));
+    }
+
+    /// <summary>A circuit with the names by which faults are told.</summary>
+    internal static TaggedNetwork Tagged(CircuitNetwork circuit)
+    {
         var pairs = circuit.Lamps.Select(l => l.Building).Distinct(StringComparer.Ordinal).SelectMany(building => Pairs(circuit, building));
         var packs = circuit.Packs.Select(p => new PackTag(p.Input.Supply, p.Source, p.Law, p.Law is { } law ? CellState.At(law.Cell, p.Input.ChargeLeft) : default!));
-        var tagged = new TaggedNetwork(
+        return new TaggedNetwork(
             circuit.Network,
             [.. circuit.Lamps.Select(l => new LampTag($"{l.Input.Name} of {l.Building}", l.Element))],
             [.. pairs],
             [.. packs]);
-        return new FaultTable(circuit, SignatureTable.Of(tagged));
     }
 
     // A building whose lamps hang on two switches has a pair for each.

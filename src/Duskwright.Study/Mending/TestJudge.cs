@@ -15,7 +15,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         var wrong = Seen(result);
         var read = query is not null && test.Reading is not null && result.Amperes is not null ? Read(query, result.Amperes.Value, result.Volts) : ((OneOut Bands, string? Wrong)?)null;
         var band = read is { } r ? Figure.Given("what sound parts can give", r.Bands.Healthy.LikelyAmps, "A", Source(result), Plan.Parts.Certainty.Computed).Between(r.Bands.Healthy.LeastAmps, r.Bands.Healthy.MostAmps) : null;
-        var words = string.Join(" ", new[] { wrong, read?.Wrong }.OfType<string>());
+        var words = string.Join(" ", result.OffBank.Select(r => OffBank.Wrong(query, r)).Prepend(read?.Wrong).Prepend(wrong).OfType<string>());
         if (words.Length > 0)
         {
             return new TestVerdict(false, words, band, test.ShouldLight == 0 ? TurnedRound(result) : Causes(result), null);
@@ -99,7 +99,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         var looks = house.Lamps.ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
 
         // On the bench the reading is that of one lamp.
-        return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts)).Suspects;
+        return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts) { OffBank = result.OffBank }).Suspects;
     }
 
     // Turned round, only a lamp that is itself the wrong way round can light; where all light the ends are marked wrongly.

@@ -60,6 +60,13 @@ internal sealed record TestPointQuery(CircuitInput Least, CircuitInput Typical, 
     /// <summary>Only one of its switches on.</summary>
     internal TestPointQuery OnSwitch(string group) => Changed(p => p with { Groups = p.Groups.Where(g => g.Id == group).ToItemList() });
 
+    /// <summary>Its pair taken off the bank, so that a meter can take the supply's place; none where it hangs on several pairs, which cannot be taken off as one.</summary>
+    internal CircuitInput? OffTheBank() => Typical.Packs[0].Groups.Sum(g => g.Pairs.Count) != 1 ? null : Changed(p => p with
+    {
+        FuseOhms = 0,
+        Groups = p.Groups.Select(g => g with { SwitchOhms = TouchOhms, Shared = [], Pairs = g.Pairs.Select(x => x with { Junction = 0 }).ToItemList() }).ToItemList(),
+    }).Typical;
+
     internal TestPointBands Answer() => TestPointBands.Of(this, CircuitNetwork.Of(Typical));
 
     /// <summary>The circuit with the parts that may differ; its meter stands in line with the supply.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Plan;
 using Duskwright.Study.Mending;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
@@ -11,10 +12,14 @@ public partial class WhatBroke
 {
     private const int Shown = 5;
     private const double LeastShare = 0.005;
+    private const double MostVolts = 50;
     private const double MostMilliamperes = 100_000;
 
     private readonly Dictionary<(string Building, string Lamp), Seen> _looks = [];
+    private readonly Dictionary<string, IReadOnlyList<OffBankReading>> _offBank = new(StringComparer.Ordinal);
     private string _reading = "";
+    private string _volts = "";
+    private int _cleared;
 
     [Parameter, EditorRequired]
     public PackResult Pack { get; set; } = default!;
@@ -25,12 +30,23 @@ public partial class WhatBroke
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
-    private FaultAnswer? Answer => _looks.Values.All(l => l == Seen.Lit) && Amperes is null ? null : Open.Study.WhatBroke(new FaultQuestion(Pack.Supply.Id, _looks, Amperes));
+    private FaultAnswer? Answer => _looks.Values.All(l => l == Seen.Lit) && Amperes is null && OffBank.Count == 0
+        ? null
+        : Open.Study.WhatBroke(new FaultQuestion(Pack.Supply.Id, _looks, Amperes, Volts) { OffBank = OffBank });
 
-    private double? Amperes =>
-        double.TryParse(_reading.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var milliamperes) && Math.Abs(milliamperes) <= MostMilliamperes ? milliamperes / 1000 : null;
+    private ItemList<OffBankReading> OffBank => _offBank.Values.SelectMany(r => r).ToItemList();
 
-    private string? ReadingSaid => _reading.Trim().Length > 0 && Amperes is null ? $"“{_reading}” is not a current; write milliamperes, 163 or 16,5." : null;
+    private double? Amperes => Number(_reading) is { } milliamperes ? milliamperes / 1000 : null;
+
+    private double? Volts => Number(_volts) is > 0 and <= MostVolts and var volts ? volts : null;
+
+    private string? ReadingSaid =>
+        _reading.Trim().Length > 0 && Amperes is null ? $"“{_reading}” is not a current; write milliamperes, 163 or 16,5."
+        : _volts.Trim().Length > 0 && Volts is null ? $"“{_volts}” is not the volts of a pack; write volts, 4.4 or 4,4."
+        : Volts is not null && Amperes is null ? "Volts tell how full the cells are only together with the current." : null;
+
+    private static double? Number(string text) =>
+        double.TryParse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && Math.Abs(value) <= MostMilliamperes ? value : null;
 
     private static string Chance(double share) => share >= 0.995 ? "Almost certainly" : string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, share * 100):0} in 100:");
 
@@ -43,6 +59,8 @@ public partial class WhatBroke
     private void Clear()
     {
         _looks.Clear();
-        _reading = "";
+        _offBank.Clear();
+        _cleared++;
+        (_reading, _volts) = ("", "");
     }
 }

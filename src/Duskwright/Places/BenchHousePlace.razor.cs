@@ -37,7 +37,7 @@ public partial class BenchHousePlace
 
     private string MendAddress => House?.Supply is { } supply ? $"/bench?at=pack:{Uri.EscapeDataString(supply)}" : "/bench";
 
-    private List<LogEntry> Entries => [.. Open.Town.StandingLog().Where(l => l.Building == Key).Reverse()];
+    private List<(LogEntry Entry, string Words)> Entries => [.. Open.Town.StandingLog().Where(l => l.Building == Key).Reverse().Select(l => (l, Told(l)))];
 
     private IEnumerable<(string Name, string Key, string Step)> Elsewhere => Open.Town.Buildings
         .Where(b => b.Key != Key && b.State != BuildingState.Fixed)
@@ -68,6 +68,7 @@ public partial class BenchHousePlace
         var what = entry switch
         {
             { Kind: LogKind.Test, Test: { } test } => $"{House!.Tests.FirstOrDefault(t => t.Key == test)?.When ?? test}: {(entry.Passed == true ? "passed" : "not passed")}",
+            { Step: { } step, Kind: LogKind.Note } => $"{Work!.Steps.FirstOrDefault(s => s.Step.Key == step)?.Step.Words ?? step}: {entry.Note ?? "photograph"}",
             { Step: { } step } => $"{Work!.Steps.FirstOrDefault(s => s.Step.Key == step)?.Step.Words ?? step}, done",
             _ => entry.Note ?? entry.Kind.ToString(),
         };

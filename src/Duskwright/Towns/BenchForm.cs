@@ -20,7 +20,7 @@ public static class BenchForm
     private const double MostRead = 100_000;
 
     /// <summary>Reads the fields of a form. The seal gate stands here: a step whose tests were not passed is ticked with a reason or not at all.</summary>
-    /// <param name="fields">The fields by name: <c>what</c> (tick, test, note or withdraw), <c>building</c>, <c>step</c>, <c>test</c>, <c>all</c>, lamps, <c>milliamperes</c>, <c>volts</c>, <c>despite</c>, <c>note</c>, <c>corrects</c>, and <c>at</c>, the sender's time.</param>
+    /// <param name="fields">The fields by name: <c>what</c> (tick, test, note or withdraw), <c>building</c>, <c>step</c>, <c>test</c>, <c>all</c>, lamps, <c>milliamperes</c>, <c>volts</c>, <c>ohms</c>, <c>ohms-over</c>, <c>diode</c>, <c>diode-over</c>, <c>reversed</c>, <c>photograph</c>, <c>despite</c>, <c>note</c>, <c>corrects</c>, and <c>at</c>, the sender's time.</param>
     /// <param name="study">The town's study.</param>
     /// <param name="now">The time here, where the sender tells none.</param>
     /// <returns>The entry, or in one sentence why it is refused.</returns>
@@ -42,12 +42,13 @@ public static class BenchForm
             Kind = LogKind.Note,
             Building = house?.Building.Key,
             Note = Said("note"),
+            Photograph = Said("photograph"),
         };
         return Said("what") switch
         {
             "tick" when house is not null => Tick(entry, study.Work(house.Building.Key)!, Said("step"), Said("despite")),
             "test" when house is not null => Tested(entry, study, house, fields, Said("test")),
-            "note" => entry.Note is null ? (null, "The note is empty.") : (entry, null),
+            "note" => entry is { Note: null, Photograph: null } ? (null, "The note is empty.") : (entry with { Step = house is null ? null : study.Work(house.Building.Key)!.Steps.FirstOrDefault(s => s.Step.Key == Said("step"))?.Step.Key }, null),
             "withdraw" => study.Town.StandingLog().Any(l => l.Id is not null && l.Id == Said("corrects"))
                 ? (entry with { Kind = LogKind.Withdrawn, Corrects = Said("corrects") }, null)
                 : (null, "That entry does not stand any more."),
@@ -77,7 +78,9 @@ public static class BenchForm
 
         var (current, noCurrent) = Number(fields, "milliamperes", "a current; write milliamperes, 16.5 or 16,5");
         var (volts, noVolts) = Number(fields, "volts", "a voltage; write volts, 4.4 or 4,4");
-        if ((noCurrent ?? noVolts) is { } wrong)
+        var (ohms, noOhms) = Number(fields, "ohms", "a resistance; write ohms, 5.3 or 5,3");
+        var (diode, noDiode) = Number(fields, "diode", "what the diode range shows; write volts, 1.9 or 1,9");
+        if ((noCurrent ?? noVolts ?? noOhms ?? noDiode) is { } wrong)
         {
             return (null, wrong);
         }
@@ -96,6 +99,11 @@ public static class BenchForm
             Lit = looks.Count(l => l.As is SeenAs.Lit or SeenAs.Flickers),
             Current = current is { } milliamperes ? Current.FromMilliamperes(milliamperes) : null,
             Voltage = volts is { } v ? Voltage.FromVolts(v) : null,
+            Resistance = ohms is { } o ? Resistance.FromOhms(o) : null,
+            DiodeVoltage = diode is { } d ? Voltage.FromVolts(d) : null,
+            ResistanceOver = ohms is null && fields.ContainsKey("ohms-over"),
+            DiodeOver = diode is null && fields.ContainsKey("diode-over"),
+            Reversed = fields.ContainsKey("reversed"),
         };
         return (tested with { Passed = study.Judge(house.Building.Key, test.Key, Outcome(house, tested))!.Passed }, null);
     }
@@ -114,7 +122,20 @@ public static class BenchForm
             _ => Seen.Lit,
         };
 
-        return new TestOutcome(entry.Looks.ToDictionary(l => l.Lamp, Of, StringComparer.Ordinal), null, entry.Current?.Amperes, entry.Voltage?.Volts);
+        return new TestOutcome(entry.Looks.ToDictionary(l => l.Lamp, Of, StringComparer.Ordinal), null, entry.Current?.Amperes, entry.Voltage?.Volts) { OffBank = OffBank(house, entry).ToItemList() };
+    }
+
+    private static IEnumerable<OffBankReading> OffBank(BuildingResult house, LogEntry entry)
+    {
+        if (entry.Resistance is not null || entry.ResistanceOver)
+        {
+            yield return new OffBankReading(house.Building.Key, false, entry.Reversed, entry.Resistance?.Ohms);
+        }
+
+        if (entry.DiodeVoltage is not null || entry.DiodeOver)
+        {
+            yield return new OffBankReading(house.Building.Key, true, entry.Reversed, entry.DiodeVoltage?.Volts);
+        }
     }
 
     // A minus sign only says that the leads are changed over.

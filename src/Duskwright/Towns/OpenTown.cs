@@ -99,8 +99,9 @@ public sealed class OpenTown : IDisposable
     /// <summary>Enters what was done, seen or read at the bench: once for each key, however often it is sent.</summary>
     /// <param name="key">The sender's mark.</param>
     /// <param name="read">Makes the entry for the town as it stands, or tells in a sentence why there is none.</param>
+    /// <param name="photograph">The picture that goes with it; none for most.</param>
     /// <returns>What kept it from being entered; nothing where it was entered before.</returns>
-    public ItemList<Problem> Enter(string key, Func<TownStudy, (LogEntry? Entry, string? Why)> read) => Do(() =>
+    public ItemList<Problem> Enter(string key, Func<TownStudy, (LogEntry? Entry, string? Why)> read, byte[]? photograph = null) => Do(() =>
     {
         if (_desk.File.HasEntry(key))
         {
@@ -114,8 +115,20 @@ public sealed class OpenTown : IDisposable
         }
 
         _desk.File = WithFile(_desk.File);
-        return _desk.File.Enter(key, entry);
+        var unkept = photograph is null ? [] : _desk.File.KeepPicture("The photograph", photograph);
+        return unkept.Count > 0 ? unkept : _desk.File.Enter(key, entry);
     }, quiet: true);
+
+    /// <summary>A picture kept with the town.</summary>
+    /// <param name="id">Its id.</param>
+    /// <returns>Its bytes and what they are; none where there is no such picture.</returns>
+    public (byte[] Bytes, string MediaType)? Picture(string id)
+    {
+        lock (_desk.Gate)
+        {
+            return _desk.File.Pictures.FirstOrDefault(p => p.Id == id) is { } kept && _desk.File.PictureOf(id) is { } bytes ? (bytes, kept.MediaType) : null;
+        }
+    }
 
     /// <summary>Says the whole town anew, as an edit that can be undone.</summary>
     /// <param name="town">A town without problems.</param>

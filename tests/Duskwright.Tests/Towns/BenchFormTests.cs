@@ -56,6 +56,25 @@ public sealed class BenchFormTests
         Assert.False(Read("test", ("test", "lamps-in-roof-off"), ("all", "lit"), ("milliamperes", (house.Current!.Value * 10_000).ToString(System.Globalization.CultureInfo.InvariantCulture))).Entry!.Passed);
     }
 
+    [Fact]
+    public void Ohms_and_the_diode_range_go_into_the_log_with_the_way_the_leads_were_held()
+    {
+        var entry = Read("test", ("test", "lamps-in-roof-off"), ("all", "lit"), ("ohms-over", "yes"), ("diode", "1,9"), ("reversed", "yes")).Entry!;
+        Assert.Equal((true, 1.9, true), (entry.ResistanceOver, entry.DiodeVoltage!.Value.Volts, entry.Reversed));
+        Assert.Contains("write ohms", Read("test", ("test", "lamps-in-roof-off"), ("all", "lit"), ("ohms", "none")).Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_pair_that_reads_next_to_no_ohms_fails_its_test_although_its_lamps_were_lit() =>
+        Assert.False(Read("test", ("test", "lamps-in-roof-off"), ("all", "lit"), ("ohms", "0.6")).Entry!.Passed);
+
+    [Fact]
+    public void A_photograph_alone_is_a_note_at_its_step()
+    {
+        var entry = Read("note", ("photograph", new string('a', 64)), ("step", "fit")).Entry!;
+        Assert.Equal((LogKind.Note, "fit", new string('a', 64)), (entry.Kind, entry.Step, entry.Photograph));
+    }
+
     [Theory]
     [InlineData("plenty")]
     [InlineData("1e99")]
