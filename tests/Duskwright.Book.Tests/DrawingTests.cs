@@ -7,6 +7,7 @@ using Duskwright.Book.Plans;
 using Duskwright.Book.Sheets;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
 using Duskwright.Plan.Format;
 using Duskwright.Study;
 

@@ -7,7 +7,7 @@ using static Microsoft.Playwright.Assertions;
 namespace Duskwright.Browser.Tests;
 
 [Collection("one town")]
-public sealed partial class PlacesTests(AppFixture app)
+public sealed class PlacesTests(AppFixture app)
 {
     private static readonly string[] Places = ["questions", "town", "power", "night", "bench", "book", "start", "file"];
 
@@ -180,18 +180,24 @@ public sealed partial class PlacesTests(AppFixture app)
         await Expect(answers.First).ToContainTextAsync("1 pack");
     }
 
-    // Common practice, no source: the trade's table of resistors gives 390 Ω for a white LED at 5 mA on three cells (4.5 V).
-    [Fact]
-    public async Task Three_cells_and_a_white_lamp_at_five_milliamperes_ask_for_390_ohms()
+    // Common practice, no source: the trade's table of resistors gives 390 Ω for a white LED at 5 mA on three cells (4.5 V);
+    // six pairs of 0.22 mm want a drill of 2 mm; three switches four wires; two dozen lamps last a weekend fair; three AA push about 5 A into a short.
+    [Theory]
+    [InlineData("resistor", "Which resistor goes in front of each lamp?", "Current of each lamp, mA", "5", "^390\\s*Ω")]
+    [InlineData("drill", "Which drill for the feed hole?", "Pairs through the hole", "6", "^2\\s*mm")]
+    [InlineData("switches", "How many wires for several switches?", "Groups with a switch of their own", "3", "^4\\s")]
+    [InlineData("last", "Do the cells last the whole show, day after day?", "How many lamps", "24", "^Yes$")]
+    [InlineData("hot", "The pack is hot and nothing lights: what now?", "Distance, mm", "1000", "^Lift a cell out now$")]
+    public async Task A_question_is_found_by_a_word_and_answered_as_its_fields_are_typed(string word, string question, string field, string typed, string answer)
     {
-        var page = await app.OpenAsync("questions");
-        await Expect(page.Locator(".large")).ToContainTextAsync(Ohms390());
-        await page.GetByRole(AriaRole.Button, new() { Name = "How long?" }).ClickAsync();
-        await Expect(page.Locator(".large")).ToContainTextAsync("h");
+        var page = await app.OpenAsync("");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Questions" }).ClickAsync();
+        await page.GetByLabel("A word of your question").FillAsync(word);
+        await page.GetByRole(AriaRole.Link, new() { Name = question }).ClickAsync();
+        await page.GetByLabel(field, new() { Exact = true }).FillAsync(typed);
+        await Expect(page.Locator(".large")).ToHaveTextAsync(new Regex(answer));
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => v.Id));
     }
-
-    [GeneratedRegex("^390\\s*Ω")]
-    private static partial Regex Ohms390();
 
     [Fact]
     public async Task On_a_phone_and_without_a_meter_a_dark_house_leads_to_the_joint_of_its_pair()

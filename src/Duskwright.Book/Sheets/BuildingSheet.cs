@@ -1,6 +1,7 @@
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Houses;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
 using Duskwright.Study;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Results;

@@ -4,10 +4,10 @@ using Duskwright.Plan.Parts;
 namespace Duskwright.Plan.Checks;
 
 /// <summary>Supplies and switches. Mains is the one thing that is refused.</summary>
-internal static class SupplyChecks
+public static class SupplyChecks
 {
     /// <summary>The highest direct voltage that may be touched without insulation, V (IEC 61140).</summary>
-    internal const double TouchableVolts = 60;
+    public const double TouchableVolts = 60;
 
     private const int MostCells = 24;
 
@@ -43,7 +43,11 @@ internal static class SupplyChecks
         }
     }
 
-    internal static Problem Mains(string path, string what) => new(
+    /// <summary>The refusal of more than may be touched.</summary>
+    /// <param name="path">Where it is said.</param>
+    /// <param name="what">What gives how much: "Supply 1 gives 230 V".</param>
+    /// <returns>The problem, with its remedy.</returns>
+    public static Problem Mains(string path, string what) => new(
         path,
         "mains",
         $"{what}; at most {TouchableVolts} V direct current is computed here, and mains never.",

@@ -4,6 +4,7 @@ using Duskwright.Plan.Parts;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Operation;
+using Duskwright.Study.Questions;
 using Duskwright.Study.Wiring;
 
 namespace Duskwright.Study.Sums;
@@ -11,6 +12,9 @@ namespace Duskwright.Study.Sums;
 /// <summary>Quick questions that need no town.</summary>
 public static class QuickSums
 {
+    // What shops have: common practice, no source.
+    private static readonly string[] StockGauges = ["awg-22", "awg-24", "awg-26", "awg-28", "awg-30"];
+
     private static readonly Town Nowhere = new() { Name = "" };
 
     /// <summary>Which resistor goes in each lamp's lead?</summary>
@@ -56,7 +60,7 @@ public static class QuickSums
         return new SumAnswer
         {
             Headline = preferred,
-            Words = $"One {{0}} resistor in each lamp's lead (exactly {{1}}, next preferred value up). It gives {{2}}, on brand-new cells {{3}}, and warms by {{4}}: a quarter watt is {(heat.Value < 0.125 ? "plenty" : "too little")}.",
+            Words = $"One {{0}} resistor in each lamp's lead (exactly {{1}}, next preferred value up). It gives {{2}}, on brand-new cells {{3}}, and warms by {{4}}: a quarter watt is {(heat.Value < 0.125 ? "plenty" : "too little")}. Its bands: {ColourBands.Of(ohms)}.",
             Figures =
             [
                 preferred,
@@ -65,6 +69,7 @@ public static class QuickSums
                 Figure.Given("current on new cells", law.At(fresh, ohms).Amps, "A", "the lamp's own curve at open volts of fresh cells", Certainty.Computed),
                 heat,
             ],
+            Steps = [$"{FigureText.Of(Below(ohms), "Ω")}, the next value down, gives {FigureText.Of(law.At(nominal, Below(ohms)).Amps, "A")}, on brand-new cells {FigureText.Of(law.At(fresh, Below(ohms)).Amps, "A")}; its bands: {ColourBands.Of(Below(ohms))}."],
             Warnings =
             [
                 "One resistor a lamp: lamps that share one share its current unequally, and one failing shifts the load to the rest.",
@@ -103,15 +108,7 @@ public static class QuickSums
     /// <returns>Hours to half light, and to a third.</returns>
     public static SumAnswer HowLong(Supply supply, LampPart lamp, Resistance ohms, int count, Show show)
     {
-        var town = new Town
-        {
-            Name = "",
-            Show = show,
-            Supplies = [supply with { Id = "1" }],
-            SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1" }],
-            Wiring = new WiringChoices { Slack = Length.FromMillimetres(0), JointResistance = Resistance.FromOhms(0) },
-            Buildings = [new Building { Name = "lamps", Leds = count, Led = lamp.Id, SwitchGroup = "A", PairLength = Length.FromMillimetres(1), Resistor = ohms.Ohms > 0 ? ResistorChoice.Of(ohms) : ResistorChoice.None }],
-        };
+        var town = BenchTown.Of(supply, lamp, ohms, count, show);
         var pack = TownStudy.Of(town).Packs[0];
         if (pack.HoursToDim is not { } half)
         {
@@ -120,6 +117,7 @@ public static class QuickSums
                 Headline = pack.Load!,
                 Words = $"{pack.Words} carry {count} lamps with {{0}} and never fade below half light within 2,000 hours.",
                 Figures = [pack.Load!],
+                Town = town,
             };
         }
 
@@ -129,6 +127,7 @@ public static class QuickSums
             Words = pack.HoursToSpoiled is null ? "{0} in all: half light after {1}." : "{0} in all: half light after {1}, a third after {2}.",
             Figures = pack.HoursToSpoiled is { } third ? [pack.Load!, half, third] : [pack.Load!, half],
             Warnings = Late(pack.Part, supply.Series, LampLaws.Lit(lamp).VoltsAt(0.001)).ToItemList(),
+            Town = town,
         };
     }
 
@@ -165,6 +164,7 @@ public static class QuickSums
             Headline = DropIn(gauge),
             Words = $"At most {{0}} a metre of one conductor. {gauge.Name} loses {{1}} there and back; the thinnest that will do is {wires[0].Name} with {{2}}.",
             Figures = [most, DropIn(gauge), DropIn(wires[0])],
+            Steps = Catalogue.Parts.Wires.Where(w => StockGauges.Contains(w.Id)).Select(w => $"{w.Name}: {FigureText.Of(DropIn(w))}{(w.PerMetre.Ohms <= most.Value ? "" : ", too much")}.").ToItemList(),
         };
     }
 
@@ -205,9 +205,22 @@ public static class QuickSums
         part, supply.Series, supply.Parallel, supply.ChargeLeft, Usual.HolderOhms + Usual.SwitchOhms, lamp, ohms.Ohms, lamp.Name,
         show.HoursPerDay.Hours, show.HoursPerDay.Hours * show.Days, show.DimShare, show.SpoiledShare, show.VisibleStep);
 
-    private static double FreshVolts(SupplyPart part, int series) => (part.Curve.Count > 0 ? part.Curve[0].Open.Volts : part.NominalVoltage.Volts) * series;
+    /// <summary>The largest preferred value under a computed one, Ω.</summary>
+    internal static double Below(double ohms)
+    {
+        // A twelfth of a decade is less than a fifth: the value under it is among those from half of it on.
+        var value = PreferredValues.NextUp(PreferredValues.E12, Resistance.FromOhms(ohms / 2)).Ohms;
+        while (PreferredValues.NextUp(PreferredValues.E12, Resistance.FromOhms(value * 1.01)).Ohms is var next && next < ohms * (1 - 1e-9))
+        {
+            value = next;
+        }
 
-    private static IEnumerable<string> Late(SupplyPart part, int series, double lampVolts)
+        return value;
+    }
+
+    internal static double FreshVolts(SupplyPart part, int series) => (part.Curve.Count > 0 ? part.Curve[0].Open.Volts : part.NominalVoltage.Volts) * series;
+
+    internal static IEnumerable<string> Late(SupplyPart part, int series, double lampVolts)
     {
         const double lateVoltsPerCell = 1.1;
         if (part.Kind == SupplyKind.Alkaline && part.NominalVoltage.Volts < 2 && lateVoltsPerCell * series < lampVolts)

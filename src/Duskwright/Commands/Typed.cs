@@ -32,6 +32,23 @@ internal static class Typed
         text => Enum.GetValues<T>().Where(v => string.Equals(v.ToString(), text, StringComparison.OrdinalIgnoreCase)).Cast<T?>().FirstOrDefault(),
         string.Join(" or ", Enum.GetNames<T>()));
 
+    /// <summary>One of a list of ids, in any case.</summary>
+    internal static Option<string> Among(string name, string what, string usual, IReadOnlyList<string> ids)
+    {
+        string Parse(ArgumentResult result)
+        {
+            if (ids.FirstOrDefault(id => string.Equals(id, result.Tokens[0].Value, StringComparison.OrdinalIgnoreCase)) is { } known)
+            {
+                return known;
+            }
+
+            result.AddError($"{name} is \"{result.Tokens[0].Value}\", which is not known. Known are {string.Join(", ", ids)}.");
+            return usual;
+        }
+
+        return new Option<string>(name) { Description = what, DefaultValueFactory = _ => usual, CustomParser = Parse };
+    }
+
     private static Option<T> Of<T>(string name, string what, T usual, Func<string, T?> read, string allowed)
         where T : struct
     {
@@ -56,5 +73,5 @@ internal static class Typed
             ? value
             : null;
 
-    private static string Plain(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
+    internal static string Plain(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 }

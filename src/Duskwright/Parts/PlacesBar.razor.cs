@@ -16,5 +16,5 @@ public partial class PlacesBar
     [Parameter, EditorRequired]
     public string Place { get; set; } = "";
 
-    private bool IsHere(string place) => string.Equals(Place, place, StringComparison.OrdinalIgnoreCase) || (place == "Town" && Place is "" or "start" or "house");
+    private bool IsHere(string place) => Place.Split('/')[0] is var here && (string.Equals(here, place, StringComparison.OrdinalIgnoreCase) || (place == "Town" && here is "" or "start" or "house"));
 }

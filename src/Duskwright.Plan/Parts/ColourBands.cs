@@ -1,4 +1,4 @@
-namespace Duskwright.Book.Houses;
+namespace Duskwright.Plan.Parts;
 
 /// <summary>The colour bands of a resistor (IEC 60062:2016, four bands, 5 %).</summary>
 public static class ColourBands
