@@ -1,10 +1,7 @@
 using Duskwright.Book.Sheets;
 using Duskwright.Plan;
-using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Study;
 using Duskwright.Study.Figures;
-using UglyToad.PdfPig;
 
 namespace Duskwright.Book.Tests;
 
@@ -12,10 +9,8 @@ namespace Duskwright.Book.Tests;
 public class BenchBookTests
 {
     private const double MillimetresPerPoint = 25.4 / 72;
-    private static readonly TownStudy Saltmarrow = TownStudy.Of(Example("saltmarrow.json"));
-
-    // Printed and read once for all tests: both take seconds.
-    private static readonly Dictionary<PaperSize, Lazy<PdfDocument>> Books = Enum.GetValues<PaperSize>().ToDictionary(p => p, p => new Lazy<PdfDocument>(() => Open(Saltmarrow, p)));
+    private static readonly TownStudy Saltmarrow = PrintedSaltmarrow.Study;
+    private static readonly BookOptions Today = new(PaperSize.A4, PrintedSaltmarrow.Date);
 
     // Source: ISO 216 (210 × 297 mm) and ANSI/ASME Y14.1 size A (8.5 × 11 inches).
     [Theory]
@@ -23,8 +18,7 @@ public class BenchBookTests
     [InlineData(PaperSize.Letter, 215.9, 279.4)]
     public void Every_page_has_the_papers_size_to_a_tenth_of_a_millimetre(PaperSize paper, double width, double height)
     {
-        var book = Books[paper].Value;
-        Assert.All(book.GetPages(), page =>
+        Assert.All(PrintedSaltmarrow.Pages(paper).Select(p => p.Page), page =>
         {
             // Some sheets lie across.
             Assert.Equal(width, Math.Min(page.Width, page.Height) * MillimetresPerPoint, 0.1);
@@ -35,8 +29,7 @@ public class BenchBookTests
     [Fact]
     public void Every_building_has_its_sheet_with_text_that_can_be_read()
     {
-        var book = Books[PaperSize.A4].Value;
-        var pages = book.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        var pages = PrintedSaltmarrow.Pages().Select(p => p.Text).ToList();
         Assert.All(Saltmarrow.Buildings, b => Assert.Contains(pages, p => p.StartsWith(b.Building.Name, StringComparison.Ordinal) && p.Contains("Test, and write it down", StringComparison.Ordinal)));
         Assert.All(pages, p => Assert.Contains("Saltmarrow, bench book · 25 November 2026", p, StringComparison.Ordinal));
     }
@@ -44,12 +37,12 @@ public class BenchBookTests
     [Fact]
     public void What_parts_as_sold_and_shorts_do_is_printed_as_it_was_computed()
     {
-        var pages = Books[PaperSize.A4].Value.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        var pages = PrintedSaltmarrow.Pages().Select(p => p.Text).ToList();
         var (sold, shorts) = (pages.Single(p => p.StartsWith("As parts are sold", StringComparison.Ordinal)), pages.Single(p => p.StartsWith("Shorts and fuses", StringComparison.Ordinal)));
         Assert.All(Saltmarrow.Packs, pack =>
         {
-            Assert.Contains(Spoken(FigureText.Range(Saltmarrow.Spread(pack.Supply.Id)!.Load)!), Spoken(sold), StringComparison.Ordinal);
-            Assert.Contains(Spoken(FigureText.Of(pack.ShortCircuit!.HotSpot)), Spoken(shorts), StringComparison.Ordinal);
+            Assert.Contains(Spoken(FigureText.Range(Saltmarrow.Spread(pack.Supply.Id)!.Load)!), sold, StringComparison.Ordinal);
+            Assert.Contains(Spoken(FigureText.Of(pack.ShortCircuit!.HotSpot)), shorts, StringComparison.Ordinal);
         });
     }
 
@@ -58,22 +51,20 @@ public class BenchBookTests
     [InlineData(PaperSize.Letter)]
     public void No_letter_leaves_the_margins(PaperSize paper)
     {
-        var book = Books[paper].Value;
         var margin = (PageFlow.Margin - 0.5) / MillimetresPerPoint;
-        Assert.All(book.GetPages(), page => Assert.All(page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)), letter =>
+        Assert.All(PrintedSaltmarrow.Pages(paper).Select(p => p.Page), page => Assert.All(page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)), letter =>
             Assert.True(letter.BoundingBox.Left >= margin && letter.BoundingBox.Right <= page.Width - margin, $"page {page.Number}: {letter.Value} at {letter.BoundingBox}")));
     }
 
     // The name of an embedded subset begins with six capitals and a plus (PDF 1.7, from memory).
     [Fact]
     public void Every_letter_is_of_a_font_that_comes_with_the_book() =>
-        Assert.All(Books[PaperSize.A4].Value.GetPages().SelectMany(p => p.Letters).Select(l => l.FontName).Distinct(), name => Assert.Matches("^[A-Z]{6}[+]", name));
+        Assert.All(PrintedSaltmarrow.Pages().SelectMany(p => p.Page.Letters).Select(l => l.FontName).Distinct(), name => Assert.Matches("^[A-Z]{6}[+]", name));
 
     [Fact]
     public void The_check_ruler_is_sixty_millimetres_and_a_label_fifty_five_by_eighteen()
     {
-        var book = Books[PaperSize.A4].Value;
-        var boxes = book.GetPages().First(p => p.Text.StartsWith("Labels", StringComparison.Ordinal)).Paths
+        var boxes = PrintedSaltmarrow.Pages().First(p => p.Text.StartsWith("Labels", StringComparison.Ordinal)).Page.Paths
             .Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>().ToList();
         Assert.Contains(boxes, b => Math.Abs((b.Width * MillimetresPerPoint) - 60) < 0.1);
         Assert.Contains(boxes, b => Math.Abs((b.Width * MillimetresPerPoint) - 55) < 0.1 && Math.Abs((b.Height * MillimetresPerPoint) - 18) < 0.1);
@@ -83,7 +74,7 @@ public class BenchBookTests
     [Fact]
     public void A_wall_and_the_hole_of_a_lamp_are_printed_at_true_size()
     {
-        var sheets = Books[PaperSize.A4].Value.GetPages().Where(p => p.Text.StartsWith("Chandlery", StringComparison.Ordinal)).ToList();
+        var sheets = PrintedSaltmarrow.Pages().Where(p => p.Text.StartsWith("Chandlery", StringComparison.Ordinal)).Select(p => p.Page).ToList();
         var boxes = sheets.SelectMany(p => p.Paths).Select(path => path.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>().ToList();
         bool Measures(UglyToad.PdfPig.Core.PdfRectangle box, double width, double height) =>
             Math.Abs((box.Width * MillimetresPerPoint) - width) < 0.1 && Math.Abs((box.Height * MillimetresPerPoint) - height) < 0.1;
@@ -97,54 +88,43 @@ public class BenchBookTests
     [Fact]
     public void A_row_taller_than_a_page_goes_on_over_the_next_and_loses_no_word()
     {
-        var town = Example("saltmarrow.json");
+        var town = PrintedSaltmarrow.Town;
         var name = string.Join(' ', Enumerable.Range(0, 2000).Select(i => $"word{i}"));
-        using var book = Open(TownStudy.Of(town with { Buildings = [town.Buildings[0] with { Name = name }] }), PaperSize.A4);
-        var list = string.Join(' ', book.GetPages().Where(p => p.Text.StartsWith("Load list", StringComparison.Ordinal)).SelectMany(p => p.GetWords()).Select(w => w.Text));
+        var pages = Printed(PrintedSaltmarrow.Edited(town with { Buildings = [town.Buildings[0] with { Name = name }] }));
+        var list = string.Join(' ', pages.Where(p => p.Page.Text.StartsWith("Load list", StringComparison.Ordinal)).Select(p => p.Text));
         Assert.All(Enumerable.Range(0, 2000), i => Assert.Contains($"word{i}", list, StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_same_town_prints_the_same_bytes() =>
-        Assert.Equal(Bytes(TownStudy.Of(Example("tavern.json")), PaperSize.A4), Bytes(TownStudy.Of(Example("tavern.json")), PaperSize.A4));
+        Assert.Equal(PrintedSaltmarrow.Bytes(TownStudy.Of(PrintedSaltmarrow.Example("tavern.json")), Today), PrintedSaltmarrow.Bytes(TownStudy.Of(PrintedSaltmarrow.Example("tavern.json")), Today));
 
     [Fact]
     public void Two_houses_of_one_name_each_print_their_own_label()
     {
-        var town = Example("saltmarrow.json");
+        var town = PrintedSaltmarrow.Town;
         var twins = town with { Buildings = town.Buildings.Select((b, i) => i == 1 ? b with { Id = b.Key, Name = town.Buildings[0].Name } : b).ToItemList() };
-        var study = TownStudy.Of(twins);
-        using var book = Open(study, PaperSize.A4);
-        var pages = book.GetPages().Select(p => string.Join(' ', p.GetWords().Select(w => w.Text))).ToList();
+        var study = PrintedSaltmarrow.Edited(twins);
+        var pages = Printed(study).Select(p => p.Text).ToList();
         Assert.All(study.Labels.Take(2), l => Assert.Single(pages, p => p.Contains($"label {l.Code} {l.Terminal},", StringComparison.Ordinal)));
     }
 
     [Fact]
     public void A_word_wider_than_its_column_is_broken_and_lies_over_no_other()
     {
-        var town = Example("saltmarrow.json");
+        var town = PrintedSaltmarrow.Town;
         var name = new string('m', 60);
         var wide = town with { Buildings = town.Buildings.Select((b, i) => i == 1 ? b with { Id = b.Key, Name = name } : b).ToItemList() };
-        using var book = Open(TownStudy.Of(wide), PaperSize.A4);
-        var list = book.GetPages().First(p => p.Text.StartsWith("Load list", StringComparison.Ordinal));
-        var run = list.Letters.Where(l => l.Value == "m").Select(l => l.BoundingBox).ToList();
-        var leds = list.GetWords().First(w => w.Text == "LEDs").BoundingBox.Left;
+        var list = Printed(PrintedSaltmarrow.Edited(wide)).First(p => p.Page.Text.StartsWith("Load list", StringComparison.Ordinal));
+        var run = list.Page.Letters.Where(l => l.Value == "m").Select(l => l.BoundingBox).ToList();
+        var leds = list.Words.First(w => w.Text == "LEDs").BoundingBox.Left;
         Assert.Contains(run, b => b.Left < leds);
         Assert.DoesNotContain(run, b => b.Left < leds && b.Right > leds);
-        Assert.DoesNotContain(list.GetWords(), w => w.Text.Contains(new string('m', 30), StringComparison.Ordinal));
+        Assert.DoesNotContain(list.Words, w => w.Text.Contains(new string('m', 30), StringComparison.Ordinal));
     }
 
-    private static PdfDocument Open(TownStudy study, PaperSize paper) => PdfDocument.Open(Bytes(study, paper));
-
-    private static byte[] Bytes(TownStudy study, PaperSize paper)
-    {
-        using var stream = new MemoryStream();
-        BenchBook.WritePdf(study, new BookOptions(paper, new DateOnly(2026, 11, 25)), stream);
-        return stream.ToArray();
-    }
+    private static IReadOnlyList<ReadPage> Printed(TownStudy study) => ReadPage.Of(study, Today);
 
     // Thin spaces and spaces read back alike.
     private static string Spoken(string text) => text.Replace('\u2009', ' ');
-
-    private static Town Example(string name) => TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", name))).Town!;
 }

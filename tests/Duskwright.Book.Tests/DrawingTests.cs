@@ -8,7 +8,6 @@ using Duskwright.Book.Sheets;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
-using Duskwright.Plan.Format;
 using Duskwright.Study;
 
 namespace Duskwright.Book.Tests;
@@ -16,8 +15,8 @@ namespace Duskwright.Book.Tests;
 /// <summary>The drawings that screen and paper share.</summary>
 public class DrawingTests
 {
-    private static readonly Town Saltmarrow = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
-    private static readonly TownStudy Study = TownStudy.Of(Saltmarrow);
+    private static readonly Town Saltmarrow = PrintedSaltmarrow.Town;
+    private static readonly TownStudy Study = PrintedSaltmarrow.Study;
 
     // Source: IEC 60062:2016, table of colours: figures, multiplier, tolerance gold 5 %.
     [Theory]
@@ -69,7 +68,7 @@ public class DrawingTests
     public void A_name_with_marks_of_markup_stays_a_name()
     {
         var named = Saltmarrow with { Name = "<script>alert(1)</script> & \"sons\"" };
-        var study = TownStudy.Of(named);
+        var study = PrintedSaltmarrow.Edited(named);
         var drawing = BoardPlan.Of(study, study.At(0), new BoardView());
         Assert.DoesNotContain("<script", string.Concat(drawing.Parts.Select(SvgFragment.Of)), StringComparison.Ordinal);
         Assert.DoesNotContain("<script", SvgFile.Of(drawing, Palette.Paper), StringComparison.Ordinal);
@@ -89,7 +88,7 @@ public class DrawingTests
     public void Every_drawing_of_a_book_has_a_file_name_of_its_own_whatever_the_houses_are_called()
     {
         var twins = Saltmarrow with { Buildings = Saltmarrow.Buildings.Select((b, i) => b with { Id = $"../{i}", Name = "../etc/" + new string('x', 300) }).ToItemList() };
-        var names = BookDrawings.Of(TownStudy.Of(twins), new BookOptions(PaperSize.A4, new DateOnly(2026, 11, 25))).Select(d => d.Name).ToList();
+        var names = BookDrawings.Of(PrintedSaltmarrow.Edited(twins), new BookOptions(PaperSize.A4, new DateOnly(2026, 11, 25))).Select(d => d.Name).ToList();
         Assert.Equal(names.Count, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
         Assert.All(names, n => Assert.Matches("^[a-z0-9-]{1,80}$", n));
     }

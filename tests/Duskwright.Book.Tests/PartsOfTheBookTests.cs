@@ -1,7 +1,6 @@
 using Duskwright.Book.Sheets;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study;
 using UglyToad.PdfPig;
@@ -11,8 +10,8 @@ namespace Duskwright.Book.Tests;
 /// <summary>A part of the book alone, and only what has changed.</summary>
 public sealed class PartsOfTheBookTests
 {
-    private static readonly Town Town = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
-    private static readonly TownStudy Saltmarrow = TownStudy.Of(Town);
+    private static readonly Town Town = PrintedSaltmarrow.Town;
+    private static readonly TownStudy Saltmarrow = PrintedSaltmarrow.Study;
     private static readonly BookOptions Today = new(PaperSize.A4, new DateOnly(2026, 11, 25));
 
     [Fact]
@@ -33,14 +32,14 @@ public sealed class PartsOfTheBookTests
 
     [Fact]
     public void Nothing_is_printed_again_where_nothing_has_changed() =>
-        Assert.Equal(0, BenchBook.WritePdf(Saltmarrow, Today with { Since = new Printing(TownStudy.Of(Town), "yesterday", []) }, new MemoryStream(), cancel: TestContext.Current.CancellationToken));
+        Assert.Equal(0, BenchBook.WritePdf(Saltmarrow, Today with { Since = new Printing(PrintedSaltmarrow.Edited(Town), "yesterday", []) }, new MemoryStream(), cancel: TestContext.Current.CancellationToken));
 
     // A note on one house, or a new date, changes no other sheet.
     [Fact]
     public void Only_sheets_that_show_something_else_are_printed_again()
     {
         var edited = Town with { Buildings = Town.Buildings.Select(b => b.Key == "chandlery" ? b with { TailLength = Length.FromMillimetres(333) } : b).ToItemList() };
-        var titles = Titles(TownStudy.Of(edited), new BookOptions(PaperSize.A4, new DateOnly(2026, 12, 1)) { Since = new Printing(Saltmarrow, "25 November", ["the Chandlery's tails are 333 mm"]) });
+        var titles = Titles(PrintedSaltmarrow.Edited(edited), new BookOptions(PaperSize.A4, new DateOnly(2026, 12, 1)) { Since = new Printing(Saltmarrow, "25 November", ["the Chandlery's tails are 333 mm"]) });
         Assert.StartsWith("Changed since 25 November", titles[0], StringComparison.Ordinal);
         Assert.Contains("333 mm", titles[0], StringComparison.Ordinal);
         Assert.Contains(titles, t => t.StartsWith("Chandlery", StringComparison.Ordinal));

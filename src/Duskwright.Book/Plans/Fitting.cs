@@ -8,13 +8,20 @@ internal static class Fitting
     /// <summary>Words cut to a width, mm at true size.</summary>
     internal static string Short(string words, Hand hand, double width)
     {
-        var shown = words;
-        while (shown.Length > 1 && Width(shown == words ? words : $"{shown}…", hand) > width)
+        if (words.Length <= 1 || Width(words, hand) <= width)
         {
-            shown = shown[..^1];
+            return words;
         }
 
-        return shown == words ? words : $"{shown.TrimEnd()}…";
+        // The longest beginning that fits with its ellipsis, found by halving: names may be very long.
+        var (fits, tooLong) = (1, words.Length);
+        while (tooLong - fits > 1)
+        {
+            var half = (fits + tooLong) / 2;
+            (fits, tooLong) = Width($"{words[..half]}…", hand) <= width ? (half, tooLong) : (fits, half);
+        }
+
+        return $"{words[..fits].TrimEnd()}…";
     }
 
     /// <summary>Words over a few lines of a width, mm at true size.</summary>

@@ -67,7 +67,7 @@ public static class BenchBook
         Listed("cut", () => TownLists.Cuts(study), [0.12f, 0.34f, 0.24f, 0.12f, 0.1f, 0.08f], "Cut a shade long; strip 3 mm at each end."),
         Listed("laying", () => TownLists.Laying(study), [0.06f, 0.54f, 0.4f], string.Join(" ", study.Laying.Notes.Prepend("Pull and set down in this order, and no pair has to go under a house that stands. Where nothing decides, the back of the board comes first."))),
         new(LabelsId, () => "Labels", flow => Labels(flow, study)),
-        new(FlagsId, () => "Labels to fold over the pairs", flow => FlagsSheet.Draw(flow, study)),
+        new(FlagsId, () => "Labels to fold over the pairs", flow => FlagsSheet.Draw(flow, study, options)),
         new(StripsId, () => "Labels for the bank", flow => StripsSheet.Draw(flow, study)),
         new("parts", () => "Parts list", flow => Parts(flow, study)),
         Listed("spread", () => TownLists.Spread(study), [0.06f, 0.13f, 0.13f, 0.24f, 0.06f, 0.1f, 0.09f, 0.1f, 0.09f], "Each pack built two thousand times from lamps, resistors, wires and cells as they are sold. Nine in ten lie within the ranges; the eye sees a difference from ΔL* 5 on. A greediest lamp near 1 is even; from 2 on it takes the others' share and wants a resistor."),

@@ -1,5 +1,6 @@
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Study.Results;
 
 namespace Duskwright.Book.Sheets;
 
@@ -11,11 +12,17 @@ public sealed record BookOptions(PaperSize Paper, DateOnly Date)
     /// <summary>Routes that are suggested and not accepted yet, drawn thin on the board.</summary>
     public ItemList<Route> Suggested { get; init; } = [];
 
+    /// <summary>Where a phone in the house finds the town, without a page: <c>http://192.168.1.20:5188</c>. Labels then carry a code that opens their house's page; none prints labels without one.</summary>
+    public string? Address { get; init; }
+
     /// <summary>Which part is printed.</summary>
     public BookChoice Choice { get; init; } = BookChoice.Whole;
 
     /// <summary>An earlier printing; only what has changed since is printed. None prints all.</summary>
     public Printing? Since { get; init; }
+
+    /// <summary>The page of a house for whoever stands at the bench.</summary>
+    internal string? HousePage(BuildingResult house) => Address is null ? null : $"{Address.TrimEnd('/')}/bench/house/{Uri.EscapeDataString(house.Building.Key)}";
 }
 
 /// <summary>Papers.</summary>

@@ -8,7 +8,7 @@ internal static class FlagsSheet
 {
     private const float Gap = 4;
 
-    internal static void Draw(PageFlow flow, TownStudy study)
+    internal static void Draw(PageFlow flow, TownStudy study, BookOptions options)
     {
         if (study.Labels.Count == 0)
         {
@@ -17,14 +17,21 @@ internal static class FlagsSheet
 
         flow.Page("Labels to fold over the pairs", ruled: true);
         flow.Text(Face.Reports, 9, "At full size. Cut along the dashes, lay the pair on the middle line, fold the label back over it and stick the halves together: it reads the same from both sides. One at the bank, and one where the pair leaves the house, before it goes through any hole; print this sheet twice.");
+        if (options.Address is { } address)
+        {
+            flow.Gap(1);
+            flow.Text(Face.Reports, 9, $"The code opens the page of the house on a phone that was let in, as long as the town is shared at {address}. Print again when that address changes.");
+        }
+
         flow.Gap(Gap);
-        var across = (int)((flow.Width + Gap) / (FlagLabel.Width + Gap));
+        var width = options.Address is null ? FlagLabel.Width : FlagLabel.WidthWithCode;
+        var across = (int)((flow.Width + Gap + 0.01) / (width + Gap));
         foreach (var row in study.Labels.Chunk(across))
         {
             flow.Need((float)FlagLabel.Height + Gap);
             foreach (var (label, i) in row.Select((l, i) => (l, i)))
             {
-                flow.Place(FlagLabel.Of(label), (float)(i * (FlagLabel.Width + Gap)), flow.Y);
+                flow.Place(FlagLabel.Of(label, options.HousePage(study.Buildings.First(b => b.Code == label.Code))), (float)(i * (width + Gap)), flow.Y);
             }
 
             flow.Gap((float)FlagLabel.Height + Gap);

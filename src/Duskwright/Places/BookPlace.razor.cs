@@ -1,6 +1,7 @@
 using System.Globalization;
 using Duskwright.Book.Drawings;
 using Duskwright.Book.Lists;
+using Duskwright.Serve;
 using Duskwright.Study.Results;
 using Microsoft.AspNetCore.WebUtilities;
 
@@ -13,6 +14,9 @@ public partial class BookPlace
     private string _paper = "a4";
     private string? _since;
     private string? _said;
+
+    // None on a phone that was let in.
+    private PhoneDoor? Door => Services.GetService<PhoneDoor>();
 
     private BuildingResult? House => Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == HouseKey);
 

@@ -27,9 +27,10 @@ internal static class DoorKeeper
         var asked = context.Request.Path == "/in" && HttpMethods.IsGet(context.Request.Method) ? context.Request.Query["code"].ToString() : "";
         if (asked.Length > 0 && door.Admit(asked.Replace(" ", "", StringComparison.Ordinal)) is { } token)
         {
-            context.Response.Cookies.Append(Cookie, token, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/" });
+            // Lax, so that a device that is in stays in when its camera opens the address on a printed label: what changes the town is posted, never just opened.
+            context.Response.Cookies.Append(Cookie, token, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, Path = "/" });
 
-            // A page of ours sends the device on, since a cookie of this kind is not carried along when a scanner has opened the address.
+            // A page of ours sends the device on, so that its address no longer has the code in it.
             context.Response.ContentType = "text/html; charset=utf-8";
             await context.Response.WriteAsync("""<!doctype html><html lang="en"><head><meta charset="utf-8"><meta http-equiv="refresh" content="0;url=/bench"><title>Duskwright</title></head><body><a href="/bench">Come in</a></body></html>""", context.RequestAborted);
             return;

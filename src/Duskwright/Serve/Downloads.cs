@@ -14,9 +14,9 @@ public static class Downloads
     public static void MapDownloads(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/take/town.json", (OpenTown open) => Results.File(Encoding.UTF8.GetBytes(TownJson.Write(open.Town)), "application/json", $"{open.FileStem}.json"));
-        routes.MapGet("/take/{paper}.pdf", (string paper, string? only, string? since, OpenTown open, CancellationToken cancel) =>
+        routes.MapGet("/take/{paper}.pdf", (string paper, string? only, string? since, OpenTown open, IServiceProvider services, CancellationToken cancel) =>
             Enum.TryParse<PaperSize>(paper, ignoreCase: true, out var size) && !char.IsAsciiDigit(paper[0]) && BookToday.Choice(open.Study, only) is { } choice
-                ? Printed(open, BookToday.Of(open.Town, size) with { Choice = choice, Since = BookToday.Since(open, since) }, cancel)
+                ? Printed(open, BookToday.Of(open.Town, size) with { Choice = choice, Since = BookToday.Since(open, since), Address = services.GetService<PhoneDoor>()?.Address }, cancel)
                 : Results.NotFound());
         routes.MapGet("/take/lists.xlsx", (OpenTown open) => Results.File(Workbook(open), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", $"{open.FileStem}-{XlsxFile.FileName}"));
         routes.MapGet("/take/{list}.csv", (string list, OpenTown open) => TownLists.Of(open.Study).FirstOrDefault(l => l.Id == list) is { } found

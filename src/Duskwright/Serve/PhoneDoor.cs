@@ -13,7 +13,8 @@ namespace Duskwright.Serve;
 /// <param name="options">Paths of the host.</param>
 /// <param name="town">The open town.</param>
 /// <param name="homes">The addresses of this machine in the house; none for those it has.</param>
-public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func<IReadOnlyList<IPAddress>>? homes = null) : IAsyncDisposable
+/// <param name="usualPort">The port that it takes where that is free, so that printed codes stay good; 0 for any.</param>
+public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func<IReadOnlyList<IPAddress>>? homes = null, int usualPort = 0) : IAsyncDisposable
 {
     /// <summary>Wrong codes after which a code is worth nothing any more.</summary>
     public const int MostGuesses = 5;
@@ -63,7 +64,7 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
         var app = ServeApp.BuildForPhones(options, lookOnly ? town.ToLookAt() : town, this, addresses);
         foreach (var address in addresses)
         {
-            app.Urls.Add($"http://{(address.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{address}]" : address.ToString())}:0");
+            app.Urls.Add($"http://{new IPEndPoint(address, FreePort(address))}");
         }
 
         await app.StartAsync();
@@ -144,6 +145,20 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync() => await ShutAsync();
+
+    private int FreePort(IPAddress address)
+    {
+        try
+        {
+            using var probe = new TcpListener(address, usualPort);
+            probe.Start();
+            return usualPort;
+        }
+        catch (SocketException)
+        {
+            return 0;
+        }
+    }
 
     // Addresses that no router passes on (RFC 1918, RFC 3927), so that the door opens to the house and not to the world.
     private static List<IPAddress> Homes() =>

@@ -15,6 +15,9 @@ public static class ServeApp
     /// <summary>The port at which the app is found unless it is taken.</summary>
     public const int UsualPort = 5187;
 
+    /// <summary>The port at which a phone in the house finds it unless that is taken.</summary>
+    public const int PhonePort = UsualPort + 1;
+
     /// <summary>Builds the app without starting it.</summary>
     /// <param name="options">Arguments and paths of the host.</param>
     /// <param name="town">The town to open.</param>
@@ -22,7 +25,7 @@ public static class ServeApp
     public static WebApplication Build(WebApplicationOptions options, OpenTown town)
     {
         // A page elsewhere whose name is pointed at this machine must not reach the town.
-        var app = Build(options, town, "localhost;127.0.0.1;[::1]", services => services.AddSingleton(new PhoneDoor(options, town)));
+        var app = Build(options, town, "localhost;127.0.0.1;[::1]", services => services.AddSingleton(new PhoneDoor(options, town, usualPort: PhonePort)));
         Map(app);
         return app;
     }

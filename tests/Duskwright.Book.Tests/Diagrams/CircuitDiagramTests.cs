@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using Duskwright.Book.Diagrams;
 using Duskwright.Book.Drawings;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study;
 
@@ -13,7 +12,7 @@ namespace Duskwright.Book.Tests.Diagrams;
 public sealed partial class CircuitDiagramTests
 {
     private const double Near = 0.011;
-    private static readonly TownStudy Saltmarrow = TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!);
+    private static readonly TownStudy Saltmarrow = PrintedSaltmarrow.Study;
     private static readonly Gen<Town> Towns = Gen.Select(Gen.Int[1, 9], Gen.Int[1, 3], Gen.Int[0, 1_000_000], Gen.Bool, Drawn);
 
     [Theory]
@@ -59,7 +58,7 @@ public sealed partial class CircuitDiagramTests
     {
         Assert.Equal(Saltmarrow.Packs.Count(p => p.Lamps > 0), CircuitDiagram.Of(Saltmarrow).Count);
         var shared = Saltmarrow.Town with { Wiring = Saltmarrow.Town.Wiring with { ReturnWire = "cu-0.50", ReturnLength = Length.FromMillimetres(2000) } };
-        var (packs, pages) = Assert.Single(CircuitDiagram.Of(TownStudy.Of(shared)));
+        var (packs, pages) = Assert.Single(CircuitDiagram.Of(PrintedSaltmarrow.Edited(shared)));
         Assert.Equal(Saltmarrow.Packs.Where(p => p.Lamps > 0).Select(p => p.Number), packs);
         Assert.Contains(Words(Assert.Single(pages)), w => w.StartsWith("common return", StringComparison.Ordinal) && w.EndsWith("2.00 m", StringComparison.Ordinal));
     }

@@ -1,7 +1,6 @@
 using System.Text;
 using Duskwright.Book.Lists;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Study;
 
 namespace Duskwright.Book.Tests.Lists;
@@ -9,7 +8,7 @@ namespace Duskwright.Book.Tests.Lists;
 /// <summary>The lists of a town, on the screen and in files.</summary>
 public class TownListsTests
 {
-    private static readonly TownStudy Saltmarrow = TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!);
+    private static readonly TownStudy Saltmarrow = PrintedSaltmarrow.Study;
 
     [Fact]
     public void Every_row_has_a_cell_under_every_heading_and_no_two_headings_are_alike() =>
@@ -24,7 +23,7 @@ public class TownListsTests
     public void A_town_with_scenes_has_a_list_of_them_and_one_without_has_none()
     {
         Assert.Contains("scene", TownLists.Of(Saltmarrow).Select(l => l.Id));
-        Assert.DoesNotContain("scene", TownLists.Of(TownStudy.Of(Saltmarrow.Town with { Scenes = [] })).Select(l => l.Id));
+        Assert.DoesNotContain("scene", TownLists.Of(PrintedSaltmarrow.Edited(Saltmarrow.Town with { Scenes = [] })).Select(l => l.Id));
     }
 
     [Fact]

@@ -2,7 +2,6 @@ using System.Numerics;
 using Duskwright.Book.Night;
 
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study;
 using SkiaSharp;
@@ -12,7 +11,7 @@ namespace Duskwright.Book.Tests.Night;
 /// <summary>The town at night in space.</summary>
 public sealed class NightSceneTests
 {
-    private static readonly TownStudy Saltmarrow = TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!);
+    private static readonly TownStudy Saltmarrow = PrintedSaltmarrow.Study;
     private static readonly NightScene Scene = NightScene.Of(Saltmarrow)!;
     private static readonly NightLight AllOn = NightLight.Of(Scene, new HashSet<string>());
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Duskwright.Book.Sheets;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Study;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -14,8 +13,8 @@ namespace Duskwright.Book.Tests.Sheets;
 public sealed partial class SheetsAloneTests
 {
     private const double MillimetresPerPoint = 25.4 / 72;
-    private static readonly Town Town = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
-    private static readonly TownStudy Saltmarrow = TownStudy.Of(Town);
+    private static readonly Town Town = PrintedSaltmarrow.Town;
+    private static readonly TownStudy Saltmarrow = PrintedSaltmarrow.Study;
 
     [Fact]
     public void A_strip_has_a_field_of_true_size_for_every_switch()
@@ -78,7 +77,7 @@ public sealed partial class SheetsAloneTests
     public void A_house_of_which_all_is_said_and_measured_has_nothing_unknown()
     {
         var sure = Town.Buildings[0] with { Led = "led-0603-warm-white", Storeys = [], Leds = 2, Resistor = ResistorChoice.Of(Plan.Quantities.Resistance.FromOhms(820)), PairLength = Plan.Quantities.Length.FromMillimetres(900), Wire = "cu-0.20" };
-        var text = string.Join(' ', Printed(TownStudy.Of(Town with { Buildings = [sure], Routes = [], Log = [] }), "record").Select(Text));
+        var text = string.Join(' ', Printed(PrintedSaltmarrow.Edited(Town with { Buildings = [sure], Routes = [], Log = [] }), "record").Select(Text));
         Assert.Contains("nothing", text, StringComparison.Ordinal);
         Assert.DoesNotContain("as laid", text, StringComparison.Ordinal);
     }
@@ -107,7 +106,7 @@ public sealed partial class SheetsAloneTests
         var window = new Window { Width = Plan.Quantities.Length.FromMillimetres(10), Height = Plan.Quantities.Length.FromMillimetres(14), Pane = new Plan.Document.Pane { Material = PaneMaterial.Frosted } };
         var door = window with { Pane = new Plan.Document.Pane { Material = PaneMaterial.Open } };
         var house = Town.Buildings[0] with { Storeys = [new Storey { Height = Plan.Quantities.Length.FromMillimetres(40), Rooms = [new Room { Windows = [window, window, door] }] }], Leds = 1 };
-        var text = string.Join(' ', Printed(TownStudy.Of(Town with { Buildings = [house], Routes = [], Log = [] }), BookChoice.Building(house.Key)).Select(Text));
+        var text = string.Join(' ', Printed(PrintedSaltmarrow.Edited(Town with { Buildings = [house], Routes = [], Log = [] }), BookChoice.Building(house.Key)).Select(Text));
         Assert.Contains("2 16 × 20 mm 10 × 14 mm sheet frosted on both faces", text, StringComparison.Ordinal);
         Assert.Single(GlazingRow().Matches(text));
     }

@@ -1,6 +1,5 @@
 using Duskwright.Book.Sheets;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Format;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study;
 using UglyToad.PdfPig;
@@ -41,7 +40,7 @@ public sealed class BoardTilesTests
     [Fact]
     public void Every_hole_of_Saltmarrow_is_printed_whole_on_a_tile()
     {
-        var town = TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!;
+        var town = PrintedSaltmarrow.Town;
         var found = Tiles(town, PaperSize.A4).SelectMany(t => Rings(t).Where(r => r.OnPage && !Near(r.Across, Registration))).ToList();
         Assert.All(town.Board!.FeedHoles, hole => Assert.Contains(found, r => Near(r.X, hole.At.X.Millimetres) && Near(r.Y, hole.At.Y.Millimetres)));
     }

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Sockets;
 using Duskwright.Plan.Edits;
 using Duskwright.Serve;
 using Duskwright.Towns;
@@ -136,6 +137,31 @@ public sealed class PhoneDoorTests : IAsyncLifetime
         var problem = Assert.Single(await door.OpenAsync(false));
         Assert.Contains("Wi-Fi", problem.Remedy, StringComparison.Ordinal);
         Assert.Null(door.Address);
+    }
+
+    [Fact]
+    public async Task It_is_found_again_at_the_address_on_printed_labels()
+    {
+        using var probe = new TcpListener(IPAddress.Loopback, 0);
+        probe.Start();
+        var port = ((IPEndPoint)probe.LocalEndpoint).Port;
+        await using var door = new PhoneDoor(Options, _town, () => [IPAddress.Loopback], port);
+        await door.OpenAsync(false);
+        Assert.NotEqual(port, new Uri(door.Address!).Port);
+        probe.Stop();
+        await door.OpenAsync(false);
+        Assert.Equal($"http://127.0.0.1:{port}", door.Address);
+    }
+
+    [Fact]
+    public async Task A_device_that_is_in_stays_in_when_its_camera_opens_the_address_on_a_label()
+    {
+        await _door.OpenAsync(false);
+        using var client = new HttpClient(new HttpClientHandler { UseCookies = false }) { BaseAddress = new Uri(_door.Address + "/") };
+        using var let = await client.GetAsync($"in?code={_door.Code}", Cancel);
+
+        // A cookie that is "strict" is left at home when another program opens an address: RFC 6265bis, section 5.6.7.1 (from memory).
+        Assert.Contains("samesite=lax", Assert.Single(let.Headers.GetValues("Set-Cookie")), StringComparison.OrdinalIgnoreCase);
     }
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
