@@ -8,7 +8,8 @@ using Duskwright.Study.Bench;
 
 namespace Duskwright.Proposals;
 
-/// <summary>A suggested calendar: every step that is left, put into the maker's evenings and weekends.</summary>
+/// <summary>A suggested calendar: every step that is left, put into the maker's evenings and weekends, house by house where drying allows.</summary>
+/// <remarks>Of calendars that end at most one evening and a hundredth of the whole time after the earliest found, the one with the fewest half-built buildings is taken; <see cref="FinishAtEarliest"/> tells what that costs.</remarks>
 /// <param name="Steps">The steps in order of time; a step longer than the longest session is in parts.</param>
 /// <param name="Finish">When all is done and dry.</param>
 /// <param name="FinishAtEarliest">No order of the steps is done and dry before.</param>
@@ -16,16 +17,26 @@ namespace Duskwright.Proposals;
 /// <param name="Why">Why there is no calendar; none where there is one.</param>
 public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Finish, DateTime FinishAtEarliest, int HalfBuilt, string? Why)
 {
+    /// <summary>No calendar that is done and dry by then has fewer half built at its worst time.</summary>
+    public int HalfBuiltBound { get; init; }
+
+    /// <summary>Buildings that stand half built when an evening or a Saturday ends, summed over all of them.</summary>
+    public int HalfBuiltEvenings { get; init; }
+
+    /// <summary>No calendar has a smaller sum: each building alone waits so long for what dries.</summary>
+    public int HalfBuiltEveningsBound { get; init; }
+
     private const string Hands = "hands";
-    private const int MinutesPerDay = 24 * 60;
-    private const int MinutesPerWeek = 7 * MinutesPerDay;
+    private const int MinutesPerWeek = 7 * 24 * 60;
 
     // Steps are not interrupted, so sessions are not filled to the last minute, and the last coat must dry.
     private const int SpareWeeks = 8;
 
     // A maker waits for the answer; on towns the rules come near the bound at once, and the solver adds minutes.
-    // A finish some hours earlier on the same day is no gain to a maker; fewer houses in pieces are.
-    private static readonly ScheduleSettings Quick = new(DeterministicLimit: 0.5, MostExactJobs: 120, FinishGrain: MinutesPerDay);
+    private static readonly ScheduleSettings Quick = new(DeterministicLimit: 0.5, MostExactJobs: 120);
+
+    // A finish one evening and a hundredth of the whole time later is little to a maker beside a bench full of houses in pieces.
+    private const double SlackShare = 0.01;
 
     /// <summary>Schedules what is left to do on every building.</summary>
     /// <param name="town">The town.</param>
@@ -68,7 +79,9 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
             return new CalendarProposal([], midnight, midnight, 0, null);
         }
 
-        var schedule = BuildSchedule.Plan(Work(town, parts, Dates(start, sessions, parts.Sum(p => p.Minutes), hands), hands), Quick, cancel);
+        var minutes = parts.Sum(p => p.Minutes);
+        var slack = (int)((MinutesPerWeek / sessions.Count) + (SlackShare * MinutesPerWeek * minutes / WeekMinutes(sessions, hands)));
+        var schedule = BuildSchedule.Plan(Work(town, parts, Dates(start, sessions, minutes, hands), hands), Quick with { FinishSlack = slack }, cancel);
         if (schedule.Why is not null)
         {
             return new CalendarProposal([], midnight, midnight, 0, schedule.Why);
@@ -76,7 +89,12 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
 
         var planned = parts.Select((p, i) => new PlannedStep(
             p.Building.Key, p.Building.Name, p.Step, midnight.AddMinutes(schedule.Starts[i]), midnight.AddMinutes(schedule.Starts[i] + p.Minutes), midnight.AddMinutes(schedule.Starts[i] + p.Minutes + p.DryMinutes)));
-        return new CalendarProposal(planned.OrderBy(p => p.Begin).ToItemList(), midnight.AddMinutes(schedule.Finish), midnight.AddMinutes(schedule.FinishBound), schedule.HousesHalfBuilt, null);
+        return new CalendarProposal(planned.OrderBy(p => p.Begin).ToItemList(), midnight.AddMinutes(schedule.Finish), midnight.AddMinutes(schedule.FinishBound), schedule.HousesHalfBuilt, null)
+        {
+            HalfBuiltBound = schedule.HousesHalfBuiltBound,
+            HalfBuiltEvenings = schedule.HalfBuiltEvenings,
+            HalfBuiltEveningsBound = schedule.HalfBuiltEveningsBound,
+        };
     }
 
     /// <summary>The edit that takes the calendar; nothing is changed until it is applied.</summary>
@@ -117,9 +135,11 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
         };
     }
 
+    private static int WeekMinutes(IReadOnlyList<WeeklySession> sessions, int hands) => hands * sessions.Sum(s => s.Minutes);
+
     private static ImmutableArray<WorkSession> Dates(DateOnly start, IReadOnlyList<WeeklySession> sessions, int minutes, int hands)
     {
-        var weeks = SpareWeeks + (2 * minutes / (hands * sessions.Sum(s => s.Minutes)));
+        var weeks = SpareWeeks + (2 * minutes / WeekMinutes(sessions, hands));
         var week = sessions.Select(s => (From: (((int)s.Day - (int)start.DayOfWeek + 7) % 7 * 24 * 60) + (int)s.From.ToTimeSpan().TotalMinutes, s.Minutes)).OrderBy(s => s.From).ToList();
         return [.. Enumerable.Range(0, weeks).SelectMany(w => week.Select(s => new WorkSession((w * MinutesPerWeek) + s.From, (w * MinutesPerWeek) + s.From + s.Minutes)))];
     }

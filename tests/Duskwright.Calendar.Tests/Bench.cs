@@ -70,5 +70,37 @@ internal static class Bench
         return best;
     }
 
+    /// <summary>Of all schedules with the earliest finish, the fewest houses half built at once, and over all schedules the smallest sum over the evenings; by trying every minute.</summary>
+    internal static (int Finish, int AtOnce, int Evenings) HalfBuiltByEnumeration(BuildWork work, int horizon)
+    {
+        var (best, evenings, starts) = ((Finish: int.MaxValue, AtOnce: int.MaxValue), int.MaxValue, new int[work.Jobs.Length]);
+        void Try(int job)
+        {
+            if (job == starts.Length)
+            {
+                if (Broken(work, starts).Count == 0)
+                {
+                    var houses = work.Jobs.Select((j, i) => (j.House, Start: starts[i], End: starts[i] + j.Minutes)).GroupBy(j => j.House).Select(g => (First: g.Min(j => j.Start), Last: g.Max(j => j.End))).ToList();
+                    var now = (work.Jobs.Select((j, i) => starts[i] + j.Minutes + j.DryingMinutes).Max(), Enumerable.Range(0, horizon + 10).Max(t => houses.Count(h => h.First <= t && t < h.Last)));
+                    best = now.CompareTo(best) < 0 ? now : best;
+                    evenings = Math.Min(evenings, work.Sessions.Sum(s => houses.Count(h => h.First < s.To && h.Last > s.To)));
+                }
+
+                return;
+            }
+
+            foreach (var session in work.Sessions)
+            {
+                for (starts[job] = session.From; starts[job] < session.To && starts[job] <= horizon; starts[job]++)
+                {
+                    Try(job + 1);
+                }
+            }
+        }
+
+        Try(0);
+        return (best.Finish, best.AtOnce, evenings);
+    }
+
     internal static Schedule Planned(BuildWork work) => BuildSchedule.Plan(work, TestContext.Current.CancellationToken);
 }

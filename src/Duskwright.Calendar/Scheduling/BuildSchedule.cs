@@ -4,14 +4,16 @@ using Google.OrTools.Sat;
 
 namespace Duskwright.Calendar.Scheduling;
 
-/// <summary>Puts work into sessions: earliest finish first, then fewest half-built houses at once.</summary>
+/// <summary>Puts work into sessions: earliest finish first, then fewest half-built houses at once, then the smallest sum of them over the evenings.</summary>
 /// <remarks>
 /// A ladder: what waits alone make impossible is named; rules give a schedule and relaxations a bound; where they do not meet and the
 /// work is small enough, a constraint solver closes the gap. Equal work gives an equal schedule.
 /// </remarks>
 public static class BuildSchedule
 {
-    private static readonly int[] OpenLimits = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 64, 128];
+    // So many houses may be open, and so many of the last ones are done side by side, in the rules that are tried.
+    private static readonly int[] OpenLimits = [1, 2, 3, 4, 6, 8, 10, 12, 16, 24];
+    private static readonly int[] LastTogether = [0, 6, 10, 16];
 
     /// <summary>Schedules the work.</summary>
     /// <param name="work">Jobs, waits, hands and sessions.</param>
@@ -41,12 +43,12 @@ public static class BuildSchedule
             return Schedule.None(ScheduleStatus.Impossible, noRoom, bound);
         }
 
-        var best = ByRules(network, earliest.Starts, settings.FinishGrain, cancel);
+        var best = ByRules(network, earliest.Starts, settings.FinishSlack, cancel);
         if (network.Count > settings.MostExactJobs)
         {
             return best is null
                 ? Schedule.None(ScheduleStatus.NotFound, "No order was found that keeps all latest times; loosen some of them, or schedule fewer houses at once.", bound)
-                : Answer(network, best, bound, 1);
+                : Answer(network, earliest.Starts, best, bound, 1);
         }
 
         if (best is null || network.Finish(best) > bound)
@@ -75,17 +77,22 @@ public static class BuildSchedule
         var most = network.HalfBuilt(best);
         if (most <= 1)
         {
-            return Answer(network, best, bound, most);
+            return Answer(network, earliest, best, bound, most);
         }
 
         var (status, starts, proved) = new ExactModel(network, earliest, network.Finish(best)).FewestHalfBuilt(best, most, settings, cancel);
-        return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? Answer(network, starts, bound, proved) : Answer(network, best, bound, 1);
+        return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? Answer(network, earliest, starts, bound, proved) : Answer(network, earliest, best, bound, 1);
     }
 
-    private static Schedule Answer(Network network, int[] starts, int bound, int halfBuiltBound)
+    private static Schedule Answer(Network network, int[] earliest, int[] starts, int bound, int halfBuiltBound)
     {
         var finish = network.Finish(starts);
-        return new Schedule(finish == bound ? ScheduleStatus.Earliest : ScheduleStatus.Found, [.. starts], finish, bound, network.HalfBuilt(starts), halfBuiltBound, null);
+        var (atOnce, evenings) = HalfBuiltBound.Of(network, earliest, finish);
+        return new Schedule(finish == bound ? ScheduleStatus.Earliest : ScheduleStatus.Found, [.. starts], finish, bound, network.HalfBuilt(starts), Math.Max(atOnce, halfBuiltBound), null)
+        {
+            HalfBuiltEvenings = network.HalfBuiltEvenings(starts),
+            HalfBuiltEveningsBound = evenings,
+        };
     }
 
     private static string? TooMuch(BuildWork work)
@@ -97,29 +104,58 @@ public static class BuildSchedule
             : string.Create(CultureInfo.InvariantCulture, $"{job.Words} takes {use.Amount} of {capacity[use.Resource].Words} and there are {capacity[use.Resource].Capacity}: do it in parts, or find more.");
     }
 
-    private static int[]? ByRules(Network network, int[] earliest, int grain, CancellationToken cancel)
+    // House by house, and ever more of the last ones side by side: each of them must still dry when nothing else is left to do.
+    private static int[]? ByRules(Network network, int[] earliest, int finishSlack, CancellationToken cancel)
     {
         var tails = FinishBound.Tails(network);
         var order = Enumerable.Range(0, network.Count).ToList();
-        var byTail = Ranks(order.OrderByDescending(j => tails[j]).ThenBy(j => j));
-        var byHouse = Ranks(order.OrderBy(j => network.HouseOf[j] < 0 ? -1 : network.Work.BegunHouses.Contains(network.Houses[network.HouseOf[j]]) ? 0 : 1)
-            .ThenBy(j => network.HouseOf[j]).ThenByDescending(j => tails[j]).ThenBy(j => j));
-        var byLatest = Ranks(order.OrderByDescending(j => tails[j] - network.Minutes[j]).ThenBy(j => j));
-        int[]? best = null;
-        (int, int, int) Merit(int[] starts) => (network.Finish(starts) / grain, network.HalfBuilt(starts), network.Finish(starts));
-        foreach (var rank in new[] { byHouse, byTail, byLatest })
+        var (places, houses) = (HousePlaces(network), network.Houses.Length);
+        var found = new List<(int Finish, int HalfBuilt, int Evenings, int[] Starts)>();
+        bool Try(int[] rank, int mostOpen)
         {
-            foreach (var limit in OpenLimits.Where(l => l < network.Houses.Length).Append(int.MaxValue))
+            if (RuleScheduler.Run(network, earliest, rank, mostOpen, cancel) is not { } starts)
             {
-                var starts = RuleScheduler.Run(network, earliest, rank, limit, cancel);
-                if (starts is not null && (best is null || Merit(starts).CompareTo(Merit(best)) < 0))
-                {
-                    best = starts;
-                }
+                return true;
+            }
+
+            var halfBuilt = network.HalfBuilt(starts);
+            found.Add((network.Finish(starts), halfBuilt, network.HalfBuiltEvenings(starts), starts));
+
+            // Where the limit was not reached, a wider one changes nothing.
+            return halfBuilt >= mostOpen;
+        }
+
+        void TryLimits(int[] rank) => _ = OpenLimits.Where(l => l < houses).Append(int.MaxValue).TakeWhile(limit => Try(rank, limit)).Count();
+        Try(Ranks(order.OrderByDescending(j => tails[j]).ThenBy(j => j)), int.MaxValue);
+        Try(Ranks(order.OrderByDescending(j => tails[j] - network.Minutes[j]).ThenBy(j => j)), int.MaxValue);
+        foreach (var last in LastTogether.Where(l => l <= houses))
+        {
+            TryLimits(Ranks(order.OrderBy(j => network.HouseOf[j] < 0 ? -1 : Math.Min(places[network.HouseOf[j]], houses - last)).ThenByDescending(j => tails[j]).ThenBy(j => j)));
+        }
+
+        return found.Count == 0 ? null : found.Where(f => f.Finish <= found.Min(o => o.Finish) + finishSlack).MinBy(f => (f.HalfBuilt, f.Evenings, f.Finish)).Starts;
+    }
+
+    // Houses that were begun come first, those that are ended soonest before the others.
+    private static int[] HousePlaces(Network network)
+    {
+        var left = new int[network.Houses.Length];
+        for (var j = 0; j < network.Count; j++)
+        {
+            if (network.HouseOf[j] is >= 0 and var h)
+            {
+                left[h] += network.Minutes[j];
             }
         }
 
-        return best;
+        var houses = Enumerable.Range(0, left.Length).OrderBy(h => network.Work.BegunHouses.Contains(network.Houses[h]) ? (0, left[h]) : (1, 0)).ThenBy(h => h).ToArray();
+        var places = new int[houses.Length];
+        for (var i = 0; i < houses.Length; i++)
+        {
+            places[houses[i]] = i;
+        }
+
+        return places;
     }
 
     private static int[] Ranks(IEnumerable<int> order)

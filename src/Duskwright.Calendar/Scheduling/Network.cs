@@ -105,18 +105,8 @@ internal sealed class Network
     /// <summary>The most houses begun and not ended at one time; a house ends with the last hands-on minute.</summary>
     internal int HalfBuilt(IReadOnlyList<int> starts)
     {
-        var (first, last) = (new int[Houses.Length], new int[Houses.Length]);
-        Array.Fill(first, int.MaxValue);
-        for (var j = 0; j < Count; j++)
-        {
-            if (HouseOf[j] is >= 0 and var h)
-            {
-                first[h] = Work.BegunHouses.Contains(Houses[h]) ? 0 : Math.Min(first[h], starts[j]);
-                last[h] = Math.Max(last[h], starts[j] + Minutes[j]);
-            }
-        }
-
-        var changes = first.Select(minute => (Minute: minute, Change: 1)).Concat(last.Select(minute => (Minute: minute, Change: -1)));
+        var spans = Spans(starts);
+        var changes = spans.Select(s => (Minute: s.First, Change: 1)).Concat(spans.Select(s => (Minute: s.Ended, Change: -1)));
         var (open, most) = (0, 0);
         foreach (var (_, change) in changes.OrderBy(c => c.Minute).ThenBy(c => c.Change))
         {
@@ -125,6 +115,27 @@ internal sealed class Network
         }
 
         return most;
+    }
+
+    /// <summary>Houses that stand half built when a session ends, summed over the sessions; 0 where there are no sessions.</summary>
+    internal int HalfBuiltEvenings(IReadOnlyList<int> starts) =>
+        Work.Sessions.IsEmpty ? 0 : Spans(starts).Sum(s => Math.Max(0, LastSession(s.Ended) - SessionAt(s.First)));
+
+    /// <summary>Index of the session in which work that ends at a minute is done.</summary>
+    internal int LastSession(int ended) => SessionAt(Math.Max(0, ended - 1));
+
+    private (int First, int Ended)[] Spans(IReadOnlyList<int> starts)
+    {
+        var spans = Enumerable.Repeat((First: int.MaxValue, Ended: 0), Houses.Length).ToArray();
+        for (var j = 0; j < Count; j++)
+        {
+            if (HouseOf[j] is >= 0 and var h)
+            {
+                spans[h] = (Work.BegunHouses.Contains(Houses[h]) ? 0 : Math.Min(spans[h].First, starts[j]), Math.Max(spans[h].Ended, starts[j] + Minutes[j]));
+            }
+        }
+
+        return spans;
     }
 
     private IEnumerable<Arc> ArcsOf(Lag lag, int index, int from, int to)

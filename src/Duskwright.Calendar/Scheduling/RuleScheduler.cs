@@ -8,6 +8,9 @@ namespace Duskwright.Calendar.Scheduling;
 internal sealed class RuleScheduler
 {
     private const int MostRestarts = 40;
+
+    // So many jobs fill any rest of a session; more would not fill it better.
+    private const int MostFitting = 40;
     private readonly Network _network;
     private readonly int[] _rank;
     private readonly int _mostOpen;
@@ -27,6 +30,8 @@ internal sealed class RuleScheduler
     private SortedSet<(int Rank, int Job)> _marks = [];
     private PriorityQueue<int, int> _waiting = new();
     private PriorityQueue<(int Resource, int Amount), int> _releases = new();
+    private readonly List<int> _fitting = [];
+    private readonly List<int> _fittingMinutes = [];
 
     private RuleScheduler(Network network, int[] earliest, int[] rank, int mostOpen)
     {
@@ -143,7 +148,40 @@ internal sealed class RuleScheduler
             return mark;
         }
 
-        return _sharedByAll >= 0 && _free[_sharedByAll] == 0 ? null : FirstOf(_available, time);
+        if (_sharedByAll >= 0 && _free[_sharedByAll] == 0)
+        {
+            return null;
+        }
+
+        var room = Room(time);
+        return room > SessionFill.MostMinutes ? FirstOf(_available, time) : Filling(time, room);
+    }
+
+    // Minutes left of the session; endless where there are none.
+    private int Room(int time)
+    {
+        var s = _network.SessionAt(time);
+        return s < _network.Work.Sessions.Length && _network.Work.Sessions[s].From <= time ? _network.Work.Sessions[s].To - time : int.MaxValue;
+    }
+
+    private int? Filling(int time, int room)
+    {
+        _fitting.Clear();
+        _fittingMinutes.Clear();
+        foreach (var (_, job) in _available)
+        {
+            if (_network.Minutes[job] <= room && CanStart(job, time))
+            {
+                _fitting.Add(job);
+                _fittingMinutes.Add(_network.Minutes[job]);
+                if (_fitting.Count == MostFitting)
+                {
+                    break;
+                }
+            }
+        }
+
+        return _fitting.Count == 0 ? null : _fitting[SessionFill.First(_fittingMinutes, room)];
     }
 
     private int? FirstOf(SortedSet<(int Rank, int Job)> jobs, int time)

@@ -15,6 +15,12 @@ public sealed record Schedule(ScheduleStatus Status, ImmutableArray<int> Starts,
     /// <summary>Minutes by which the finish may be later than need be.</summary>
     public int Gap => Finish - FinishBound;
 
+    /// <summary>Houses that are begun and not ended when a session ends, summed over the sessions; 0 where there are no sessions.</summary>
+    public int HalfBuiltEvenings { get; init; }
+
+    /// <summary>No schedule, whatever its finish, has a smaller sum.</summary>
+    public int HalfBuiltEveningsBound { get; init; }
+
     internal static Schedule None(ScheduleStatus status, string why, int finishBound = 0) => new(status, [], 0, finishBound, 0, 0, why);
 }
 

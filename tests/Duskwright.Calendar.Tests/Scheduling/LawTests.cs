@@ -22,6 +22,7 @@ public class LawTests
         Assert.True(schedule.FinishBound <= schedule.Finish);
         Assert.Equal(schedule.FinishBound == schedule.Finish, schedule.Status == ScheduleStatus.Earliest);
         Assert.True(schedule.HousesHalfBuiltBound <= schedule.HousesHalfBuilt);
+        Assert.True(schedule.HalfBuiltEveningsBound <= schedule.HalfBuiltEvenings);
     }, iter: 150, threads: 1);
 
     [Fact]
