@@ -8,7 +8,6 @@ internal sealed class HousePlan
 {
     private const double UsualSide = 60;
     private const double UsualStorey = 30;
-    private const double UsualSill = 8;
     private const double UsualRise = 22;
     private const double UsualLampHeight = 0.75;
 
@@ -70,8 +69,7 @@ internal sealed class HousePlan
                 {
                     var window = room.Windows[index];
                     var evenly = from + (share * (number + 1) / (alike.Count + 1)) - (window.Width.Millimetres / 2);
-                    var sill = window.Sill?.Millimetres ?? Math.Min(UsualSill, height / 4);
-                    yield return new WindowPlan(window, window.FromLeft?.Millimetres ?? evenly, floor + sill, room.Lamps.Count > 0, s, r, index) { From = from, Share = share, Floor = floor, Height = height };
+                    yield return new WindowPlan(window, window.FromLeft?.Millimetres ?? evenly, floor + window.SillMillimetres(height), room.Lamps.Count > 0, s, r, index) { From = from, Share = share, Floor = floor, Height = height };
                 }
             }
         }

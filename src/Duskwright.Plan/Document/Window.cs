@@ -5,6 +5,8 @@ namespace Duskwright.Plan.Document;
 /// <summary>A window or glazed door in an outer wall.</summary>
 public sealed record Window
 {
+    private const double UsualSillMillimetres = 8;
+
     /// <summary>The wall it is in.</summary>
     public WallSide Wall { get; init; }
 
@@ -22,6 +24,11 @@ public sealed record Window
 
     /// <summary>What it is glazed with; clear sheet where nothing is said.</summary>
     public Pane? Pane { get; init; }
+
+    /// <summary>Where its lower edge lies: as said, else 8 mm above the floor, or in the middle of a storey too low for that.</summary>
+    /// <param name="storeyMillimetres">Height of its storey, mm.</param>
+    /// <returns>Above the floor, mm.</returns>
+    public double SillMillimetres(double storeyMillimetres) => Sill?.Millimetres ?? Math.Clamp((storeyMillimetres - Height.Millimetres) / 2, 0, UsualSillMillimetres);
 }
 
 /// <summary>The walls of a building, named as one stands before its front.</summary>

@@ -101,6 +101,9 @@ internal static class Laws
 
     internal static Law PacksToBuy { get; } = new("cost = packs × price of one", "arithmetic; usual prices, common practice, no source", x => x[0] * x[1]);
 
+    /// <summary>Inputs: open volts of the fuller row, of the emptier, ohms of either.</summary>
+    internal static Law RowIntoRow { get; } = new("current = (fuller − emptier) ÷ (resistance of both)", "Ohm's law", x => (x[0] - x[1]) / (x[2] + x[3]));
+
     internal static Law ResistorExact { get; } = new("resistor = (supply − lamp) ÷ current", "Ohm's law", x => (x[0] - x[1]) / x[2]);
 
     internal static Law DropPerMetre { get; } = new("ohms of a metre of one conductor, at most = drop ÷ (2 × length × current)", "Ohm's law, both conductors counted", x => x[0] / (2 * x[1] * x[2]));

@@ -1,3 +1,4 @@
+using Duskwright.Circuits.Supplies;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
@@ -82,6 +83,20 @@ internal static class PackRules
             };
         }
 
+        if (pack.Supply.Parallel > 1 && PackLaws.IsStore(pack.Part))
+        {
+            var flows = RowIntoRow(pack);
+            yield return new Finding
+            {
+                Rule = "rows-feed-each-other",
+                Severity = Severity.Look,
+                Subject = Subject.Supply(pack.Supply.Id),
+                Words = $"{name} has {pack.Supply.Parallel} rows of cells side by side: a fresh row pushes {{0}} into one that is half used, town off or on.",
+                Figures = [flows],
+                Remedy = "Only equal, equally fresh cells of one kind, all changed together, each row with a fuse of its own; two packs with a switch each do the same without it.",
+            };
+        }
+
         if (pack.Part.Kind == SupplyKind.LithiumCoin)
         {
             yield return new Finding
@@ -94,6 +109,21 @@ internal static class PackRules
                 Remedy = "Use three AAA cells; keep coin cells from children.",
             };
         }
+    }
+
+    // The rest of the pack stands on the half used side; their volts meet through both rows' own resistance, holders included.
+    private static Figure RowIntoRow(PackResult pack)
+    {
+        var law = PackLaws.Of(pack.Part, pack.Supply.Series, 1, Usual.HolderOhms);
+        var (fresh, half) = (CellState.At(law.Cell, 1), CellState.At(law.Cell, 0.5));
+        return Figure.From(
+            Laws.RowIntoRow,
+            "current from row to row",
+            "A",
+            Figure.Given("fresh row, open", law.OpenVolts(fresh), "V", pack.Part.Source, pack.Part.Certainty),
+            Figure.Given("half used row, open", law.OpenVolts(half), "V", pack.Part.Source, pack.Part.Certainty),
+            Figure.Given("resistance of the fresh row", law.Ohms(fresh), "Ω", pack.Part.Source, pack.Part.Certainty),
+            Figure.Given("resistance of the half used row", law.Ohms(half), "Ω", pack.Part.Source, pack.Part.Certainty));
     }
 
     private static Finding Overloaded(PackResult pack, string name, Figure most) => new()

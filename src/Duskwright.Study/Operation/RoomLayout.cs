@@ -88,7 +88,7 @@ internal sealed class RoomLayout
             }
             : spread;
         var left = Math.Clamp(wished, 0, wall - window.Width.Metres);
-        var wishedSill = window.Sill?.Metres ?? ((_size.Height - window.Height.Metres) / 2);
+        var wishedSill = window.SillMillimetres(1000 * _size.Height) / 1000;
         var sill = Math.Clamp(wishedSill, 0, _size.Height - window.Height.Metres);
         Said($"window {index + 1}", "sideways", left - wished, window.FromLeft is not null);
         Said($"window {index + 1}", "down", wishedSill - sill, window.Sill is not null);

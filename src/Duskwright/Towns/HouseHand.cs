@@ -14,7 +14,6 @@ public sealed record HouseHand(BuildingResult House)
     private const double Gap = 3;
     private const double UsualWidth = 10;
     private const double UsualHeight = 12;
-    private const double UsualSill = 8;
 
     private Building Building => House.Building;
 
@@ -65,7 +64,7 @@ public sealed record HouseHand(BuildingResult House)
     {
         var (from, to, height) = HouseLayout.Share(House, at.Storey, at.Room, wall);
         var window = (like ?? new Window { Width = Mm(Math.Min(UsualWidth, to - from)), Height = Mm(Math.Min(UsualHeight, height / 2)), Pane = new Pane { Bars = true } }) with { Wall = wall };
-        var sill = window.Sill?.Millimetres ?? Math.Min(UsualSill, height - window.Height.Millimetres);
+        var sill = window.SillMillimetres(height);
         var (wide, high) = (window.Width.Millimetres, window.Height.Millimetres);
         var taken = HouseLayout.Windows(House, wall)
             .Where(w => w.Storey == at.Storey && w.SillMillimetres < sill + high && sill < w.SillMillimetres + w.Window.Height.Millimetres)
