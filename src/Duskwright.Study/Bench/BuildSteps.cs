@@ -17,6 +17,9 @@ public static class BuildSteps
     private const int Day = 24 * Hour;
     internal const string GlueIn = "glue-in";
     internal const string LastTest = "last-test";
+    private const string Label = "Mind the label: air and gloves for solvents and lacquers.";
+    private const string QuickGlue = "Quick glue bonds skin, fumes and hazes panes: fresh air, eye protection, and a day to air before panes are closed in.";
+    private const string Fitting = $"Hold each lead until the glue bears the pull of its wire. {QuickGlue}";
     private const string PowerOff = "Power off, cells out, while anything is wet; test again when it is dry.";
 
     /// <summary>The steps that remain, in an order in which they can be done.</summary>
@@ -58,12 +61,12 @@ public static class BuildSteps
         var lifts = building.Roof?.LiftsOff ?? false;
         yield return Step("plan", "plan and code the lamps", 7.5, []);
         yield return Step("cut", "cut and join the walls", 45, [], 2 * Hour, ["card or balsa", "PVA"], "Cut away from yourself with a sharp blade.", Memory);
-        yield return Step("black", "black out inside, then white where light is to bounce", 15, [After("cut", 2 * Hour)], Day, ["black acrylic", "white acrylic"], "Mind the label: air and gloves for solvents and lacquers.");
+        yield return Step("black", "black out inside, then white where light is to bounce", 15, [After("cut", 2 * Hour)], Day, ["black acrylic", "white acrylic"], Label);
         yield return Step("torch", "hold a torch inside in the dark and seal the leaks", 4, [After("black", 2 * Hour)]);
-        yield return Step("paint", "paint outside", 20, [After("torch", 0)], Day, ["acrylic paint"], "Mind the label: air and gloves for solvents and lacquers.", Memory);
+        yield return Step("paint", "paint outside", 20, [After("torch", 0)], Day, ["acrylic paint"], Label, Memory);
         if (windows > 0)
         {
-            yield return Step("glaze", windows == 1 ? "glaze the window" : $"frost and glaze {windows} windows", 3 * windows, [After("paint", Day), After("black", Day)], Day, ["clear or tracing sheet", "canopy-type PVA"], "Quick glue hazes panes and bonds skin: use a canopy-type PVA.");
+            yield return Step("glaze", windows == 1 ? "glaze the window" : $"frost and glaze {windows} windows", 3 * windows, [After("paint", Day), After("black", Day)], Day, ["clear or tracing sheet", "canopy-type PVA"], $"Use a canopy-type PVA. {QuickGlue}");
         }
 
         if (rooms > 1)
@@ -76,12 +79,12 @@ public static class BuildSteps
             yield return step;
         }
 
-        yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"]);
+        yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"], Fitting);
         yield return lifts
             ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)]) with { Tests = [StageTests.RoofOff, StageTests.TurnedRound] }
             : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true, Tests = [StageTests.RoofOff, StageTests.TurnedRound] };
-        yield return Step("cover", "cover the roof and black its edges", 30, [After("close", lifts ? 0 : 2 * Hour)], Day, ["roof covering", "PVA"], PowerOff, Memory);
-        foreach (var step in OnTheBoard("close", lifts ? 0 : 2 * Hour, "cover"))
+        yield return Step("cover", "cover the roof and black its edges", 30, [After("close", lifts ? 0 : 2 * Hour)], Day, ["roof covering", "PVA"], $"{PowerOff} {Label}", Memory);
+        foreach (var step in OnTheBoard(town, building, "close", lifts ? 0 : 2 * Hour, "cover"))
         {
             yield return step;
         }
@@ -97,8 +100,8 @@ public static class BuildSteps
             yield return step;
         }
 
-        yield return Step("fit", $"fit {Counted(lamps)} and anchor the wire", 4.5 * lamps, [After("tag", 0), After("cut", 2 * Hour)], 2 * Hour, ["PVA"]);
-        foreach (var step in OnTheBoard("fit", 2 * Hour, "fit"))
+        yield return Step("fit", $"fit {Counted(lamps)} and anchor the wire", 4.5 * lamps, [After("tag", 0), After("cut", 2 * Hour)], 2 * Hour, ["PVA"], Fitting);
+        foreach (var step in OnTheBoard(town, building, "fit", 2 * Hour, "fit"))
         {
             yield return step;
         }
@@ -112,22 +115,25 @@ public static class BuildSteps
         yield return Step("tag", $"test and tag {Counted(lamps)}", 1.5 * lamps, [After("lamps", 0)], 0, ["labels"], "First power through a resistor: a bare lamp on a pack burns out.") with { Tests = [StageTests.OnTheBench] };
     }
 
-    private static IEnumerable<BenchStep> OnTheBoard(string before, int dryMinutes, string covered)
+    private static IEnumerable<BenchStep> OnTheBoard(Town town, Building building, string before, int dryMinutes, string covered)
     {
-        yield return Step("drill", "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling.");
+        var cells = CellCaution.Of(town, building);
+        yield return Step("drill", "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling; eye protection.");
         yield return Step("feed", "feed the pair and label its end", 2, [After("drill", 0), After(before, dryMinutes)], 0, ["label"]);
-        yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], "Cells out while you join; fuse at the pack; no bare ends.");
+        yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], With("Cells out while you join; fuse at the pack; no bare ends. The first power goes through 1 kΩ: a short then stays cold.", cells));
         yield return Step(GlueIn, "test once more, glue it in and black the gap under the walls", 7.5, [After("join", 0), After(covered, covered == before ? dryMinutes : Day)], Day, ["PVA", "black strip"], PowerOff) with
         {
             Seals = true,
             Tests = before == "close" ? [StageTests.AtTheBank] : [StageTests.RoofOff, StageTests.TurnedRound, StageTests.AtTheBank],
         };
-        yield return Step(LastTest, "switch it on again and write down what lights", 1.5, [After(GlueIn, Day)]) with { Tests = [StageTests.GluedIn] };
+        yield return Step(LastTest, "switch it on again and write down what lights", 1.5, [After(GlueIn, Day)], caution: With("Keep a hand at the switch: what smells or grows warm is switched off at once, cells out.", cells)) with { Tests = [StageTests.GluedIn] };
     }
 
     private static int Lamps(Building building) => Math.Max(1, building.DescribedLamps().Any() ? building.DescribedLamps().Count() : building.Leds ?? 1);
 
     private static string Counted(int lamps) => lamps == 1 ? "the lamp" : $"{lamps} lamps";
+
+    private static string With(string caution, string? more) => more is null ? caution : $"{caution} {more}";
 
     private static StepWait After(string step, int dryMinutes) => new(step, dryMinutes);
 

@@ -75,6 +75,7 @@ internal sealed class FaultSearch
         return new FaultAnswer(suspects, ranking.Next is { } next ? Words(next) : null, ranking.OneFaultExplains)
         {
             Healthy = ranking.Healthy,
+            OneFault = ranking.OneFault,
             Pairs = ranking.Pairs.Where(p => p.Probability > LeastPair && IsOfPack(p.One) && IsOfPack(p.Other)).Select(p => new SuspectPair($"{Words(p.One)}, and {Words(p.Other)}", p.Probability)).ToItemList(),
         };
     }

@@ -76,6 +76,9 @@ public sealed record FaultAnswer(ItemList<FaultSuspect> Suspects, string? Next, 
     /// <summary>How likely it is that nothing is wrong and something was told wrongly, 0 to 1.</summary>
     public double Healthy { get; init; }
 
+    /// <summary>How likely it is that just one thing is wrong, 0 to 1; times a suspect's share it is how likely that suspect is.</summary>
+    public double OneFault { get; init; } = 1;
+
     /// <summary>Two faults at once, the likeliest first; only those worth telling.</summary>
     public ItemList<SuspectPair> Pairs { get; init; } = [];
 }

@@ -11,6 +11,8 @@ namespace Duskwright.Parts;
 /// <summary>A test with its answers in reach of a thumb, and what may be wrong where it was not passed.</summary>
 public partial class BenchTest
 {
+    // Millimetres of house to a millimetre of drawing: strokes and letters that are read at arm's length on a phone.
+    private const double BoldPen = 2.2;
     private const int MostCauses = 4;
     private const double LeastShare = 0.02;
 
@@ -45,7 +47,7 @@ public partial class BenchTest
 
     private string AllRight => Test.ShouldLight switch { 0 => "Nothing lights", 1 => "It lights", 2 => "Both light", var n => $"All {n} light" };
 
-    private Drawing? Picture => House.Panes.Count > 0 && Test.ShouldLight > 0 ? HouseElevation.Of(House, WallSide.Front, 1.1, 1) : null;
+    private Drawing? Picture => House.Panes.Count > 0 && Test.ShouldLight > 0 ? HouseElevation.Of(House, WallSide.Front, BoldPen, 1) : null;
 
     // Until the pair is at the bank, what to do there does not help.
     private List<(string Cause, string? Remedy)> Causes =>

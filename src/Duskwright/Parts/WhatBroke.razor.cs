@@ -12,6 +12,7 @@ public partial class WhatBroke
 {
     private const int Shown = 5;
     private const double LeastShare = 0.005;
+    private const double LeastHealthy = 0.05;
     private const double MostVolts = 50;
     private const double MostMilliamperes = 100_000;
 
@@ -50,9 +51,18 @@ public partial class WhatBroke
 
     private static string Chance(double share) => share >= 0.995 ? "Almost certainly" : string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, share * 100):0} in 100:");
 
+    private static string Likeliest(FaultAnswer answer)
+    {
+        var (one, alone) = (answer.Suspects[0], answer.Suspects[0].Share * answer.OneFault);
+        return answer.Pairs is [var two, ..] && two.Probability > alone ? $"{Chance(two.Probability)} {two.Words}" : $"{Chance(alone)} {string.Join("; or ", one.Words)}";
+    }
+
     private static string Word(Seen seen) => seen switch { Seen.Dark => "dark", Seen.Dim => "dim", Seen.Unknown => "cannot see it", _ => "lit" };
 
     private Seen Look(LampResult lamp) => _looks.GetValueOrDefault((lamp.Building, lamp.Name), Seen.Lit);
+
+    // A short darkens every house of the pack, and each of them is then asked for.
+    private bool IsSuspect(string building, IEnumerable<LampResult> lamps) => _offBank.ContainsKey(building) || lamps.Any(l => Look(l) is Seen.Dark or Seen.Dim);
 
     private void Turn(LampResult lamp) => _looks[(lamp.Building, lamp.Name)] = Look(lamp) switch { Seen.Lit => Seen.Dark, Seen.Dark => Seen.Dim, Seen.Dim => Seen.Unknown, _ => Seen.Lit };
 

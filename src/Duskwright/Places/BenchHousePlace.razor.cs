@@ -10,8 +10,6 @@ namespace Duskwright.Places;
 /// <summary>One house in the hand: its next step with what it needs, its test, its seal. A plain page, so that it stays while the connection is away.</summary>
 public partial class BenchHousePlace
 {
-    private const int MostElsewhere = 3;
-
     [Parameter]
     public string Key { get; set; } = "";
 
@@ -38,14 +36,6 @@ public partial class BenchHousePlace
     private string MendAddress => House?.Supply is { } supply ? $"/bench?at=pack:{Uri.EscapeDataString(supply)}" : "/bench";
 
     private List<(LogEntry Entry, string Words)> Entries => [.. Open.Town.StandingLog().Where(l => l.Building == Key).Reverse().Select(l => (l, Told(l)))];
-
-    private IEnumerable<(string Name, string Key, string Step)> Elsewhere => Open.Town.Buildings
-        .Where(b => b.Key != Key && b.State != BuildingState.Fixed)
-        .Select(b => (b, Next: Open.Study.Work(b.Key)!.NextAt(Clock)))
-        .Where(x => x.Next is { } next && !(next.ReadyAt > Clock))
-        .OrderBy(x => x.b.State == BuildingState.Idea)
-        .Take(MostElsewhere)
-        .Select(x => (x.b.Name, x.b.Key, x.Next!.Step.Words));
 
     protected override void OnParametersSet()
     {

@@ -32,6 +32,32 @@ public class BuildStepsTests
         Assert.InRange(end["last-test"] / 1440.0, 3, 5);
     }
 
+    // Common practice, no source: what can hurt is said where it does.
+    [Theory]
+    [InlineData("cut", "blade")]
+    [InlineData("black", "solvents and lacquers")]
+    [InlineData("glaze", "Quick glue")]
+    [InlineData("lamps", "350 °C")]
+    [InlineData("tag", "First power through a resistor")]
+    [InlineData("fit", "Quick glue")]
+    [InlineData("cover", "Power off")]
+    [InlineData("drill", "eye protection")]
+    [InlineData("join", "first power goes through 1 kΩ")]
+    [InlineData("glue-in", "Power off")]
+    [InlineData("last-test", "hand at the switch")]
+    public void A_caution_stands_at_the_step_where_it_matters(string step, string words) =>
+        Assert.Contains(words, BuildSteps.Of(Nowhere, House(BuildingState.Idea)).Single(s => s.Key == step).Caution, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("CR2032", "out of children's reach")]
+    [InlineData("LR6", null)]
+    public void The_cells_that_feed_the_house_bring_their_own_caution(string cell, string? words)
+    {
+        var town = Nowhere with { Supplies = [new Supply { Id = "1", Part = cell }], SwitchGroups = [new SwitchGroup { Id = "a", Supply = "1" }] };
+        var caution = BuildSteps.Of(town, House(BuildingState.Idea) with { SwitchGroup = "a" }).Single(s => s.Key == "join").Caution!;
+        Assert.Equal(words is not null, caution.Contains(words ?? "children", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(BuildingState.Shell, "cut")]
     [InlineData(BuildingState.Fitted, "fit")]
