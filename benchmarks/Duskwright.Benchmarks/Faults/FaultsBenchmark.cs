@@ -48,10 +48,17 @@ internal static class FaultsBenchmark
                 references[board] = reference = new TrialReference(board, meter ? TrialCase.BurdenOhms : 0, new Random(Seed + 1));
             }
 
-            ours.Note(Classes(board, FaultFinder.Rank(board.Table, made.Observed(), meter), meter), made.Truth);
-            theirs.Note(reference.Classes(made.Seen, made.Amps, made.Volts, meter), made.Truth);
+            ours.Note(made.What, Classes(board, FaultFinder.Rank(board.Table, made.Observed(), meter), meter), made.Truth);
+            theirs.Note(made.What, reference.Classes(made.Seen, made.Amps, made.Volts, meter), made.Truth);
         }
 
+        var missed = new Table().Title(with).AddColumns("what was wrong", "cases", "first, ours", "first, reference", "first three, ours", "first three, reference", "log score, ours", "log score, reference");
+        foreach (var (o, t) in ours.ByFault.Zip(theirs.ByFault))
+        {
+            missed.AddRow(o.What, Text(o.Cases, "0"), Text(o.First, "0"), Text(t.First, "0"), Text(o.FirstThree, "0"), Text(t.FirstThree, "0"), Text(o.Log, "0.00"), Text(t.Log, "0.00"));
+        }
+
+        AnsiConsole.Write(missed);
         var holds = Row(table, $"{with}: calibration error", "at most 0.05", Text(ours.CalibrationError, "0.000"), ours.CalibrationError <= 0.05);
         Row(table, $"{with}: log score, ours and reference", "stated", $"{Text(ours.LogScore, "0.00")} and {Text(theirs.LogScore, "0.00")}", true);
         var first = meter ? ours.First >= 0.85 && ours.First >= theirs.First - 0.03 : true;

@@ -5,7 +5,7 @@ using Duskwright.Faults.Signatures;
 namespace Duskwright.Benchmarks.Faults;
 
 /// <summary>One case: what is wrong, and what is seen and read of it.</summary>
-internal sealed record TrialCase((int, int) Truth, LampLook[] Seen, double? Amps, double? Volts)
+internal sealed record TrialCase(string What, (int, int) Truth, LampLook[] Seen, double? Amps, double? Volts)
 {
     internal const double HealthyShare = 0.1;
     internal const double TwoShare = 0.1;
@@ -61,7 +61,7 @@ internal sealed record TrialCase((int, int) Truth, LampLook[] Seen, double? Amps
         if (kind < HealthyShare)
         {
             var sound = board.Show(draw, [], burden);
-            return new TrialCase((-1, -1), Looks(sound.SoundLight, chance), Read(sound.SoundAmps, MeterShare, Digit, meter, chance), Read(sound.SoundVolts, VoltsShare, VoltsDigit, meter, chance));
+            return new TrialCase("all well", (-1, -1), Looks(sound.SoundLight, chance), Read(sound.SoundAmps, MeterShare, Digit, meter, chance), Read(sound.SoundVolts, VoltsShare, VoltsDigit, meter, chance));
         }
 
         var one = Drawn();
@@ -74,11 +74,11 @@ internal sealed record TrialCase((int, int) Truth, LampLook[] Seen, double? Amps
             }
 
             var both = board.ShowBoth(draw, one, other, burden);
-            return new TrialCase(Key(classes[one], classes[other]), Looks(both.Light, chance), Read(both.Amps, MeterShare, Digit, meter, chance), Read(both.Volts, VoltsShare, VoltsDigit, meter, chance));
+            return new TrialCase("two faults", Key(classes[one], classes[other]), Looks(both.Light, chance), Read(both.Amps, MeterShare, Digit, meter, chance), Read(both.Volts, VoltsShare, VoltsDigit, meter, chance));
         }
 
         var shown = board.Show(draw, [one], burden);
-        return new TrialCase(Key(classes[one]), Looks(shown.Light[0], chance), Read(shown.Amps[0], MeterShare, Digit, meter, chance), Read(shown.Volts[0], VoltsShare, VoltsDigit, meter, chance));
+        return new TrialCase($"{board.Faults[one].Kind}", Key(classes[one]), Looks(shown.Light[0], chance), Read(shown.Amps[0], MeterShare, Digit, meter, chance), Read(shown.Volts[0], VoltsShare, VoltsDigit, meter, chance));
     }
 
     /// <summary>What the finder is told: every lamp, and the meter's reading with its band.</summary>

@@ -6,7 +6,7 @@ internal sealed class TrialScore
     private const double LeastProbability = 1e-6;
     private const int Bins = 10;
 
-    private readonly List<(double Log, int Place, double Top, bool Hit)> _cases = [];
+    private readonly List<(string What, double Log, int Place, double Top, bool Hit)> _cases = [];
 
     /// <summary>Mean natural logarithm of what was given to the truth.</summary>
     internal double LogScore => _cases.Average(c => c.Log);
@@ -19,12 +19,17 @@ internal sealed class TrialScore
     internal double CalibrationError => _cases.GroupBy(c => Math.Min(Bins - 1, (int)(c.Top * Bins)))
         .Sum(g => Math.Abs(g.Average(c => c.Top) - g.Average(c => c.Hit ? 1.0 : 0)) * g.Count() / _cases.Count);
 
-    internal void Note(Dictionary<(int, int), double> weights, (int, int) truth)
+    /// <summary>By what was wrong: how many cases, how many in first place and among the first three, and the mean logarithm.</summary>
+    internal IEnumerable<(string What, int Cases, int First, int FirstThree, double Log)> ByFault =>
+        _cases.GroupBy(c => c.What, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => (g.Key, g.Count(), g.Count(c => c.Place == 0), g.Count(c => c.Place < 3), g.Average(c => c.Log)));
+
+    internal void Note(string what, Dictionary<(int, int), double> weights, (int, int) truth)
     {
         var all = weights.Values.Sum();
         var ordered = weights.OrderByDescending(w => w.Value).ToList();
         var place = ordered.FindIndex(w => w.Key == truth);
         _cases.Add((
+            what,
             Math.Log(Math.Max(LeastProbability, weights.GetValueOrDefault(truth) / all)),
             place < 0 ? int.MaxValue : place,
             ordered[0].Value / all,

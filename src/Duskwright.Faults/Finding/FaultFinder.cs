@@ -25,7 +25,7 @@ public static class FaultFinder
         var (singles, pairs) = (weights.Singles.Sum(), weights.Pairs.Sum(p => p.Weight));
         var all = weights.Healthy + singles + pairs;
         var ranked = table.Rows
-            .Select((row, i) => new RankedFault(row.Fault, row.Signature, weights.Singles[i] / singles, weights.Explains(row)))
+            .Select((row, i) => new RankedFault(row.Fault, row.Signature, weights.Singles[i] / singles, weights.Explains(i)))
             .OrderByDescending(f => f.Share)
             .ToImmutableArray();
         return new FaultRanking(ranked, Best(table, seen, meter, ranked, given))

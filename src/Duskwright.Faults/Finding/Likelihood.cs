@@ -31,6 +31,14 @@ internal static class Likelihood
         _ => 0,
     };
 
+    /// <summary>Deviation of the current that a short adds, as a share: of a shorted pair its length, even within a tenth; of a shorted lamp its resistor, even within a twentieth (JCGM 100:2008, 4.3.7).</summary>
+    internal static double AddedSpread(FaultKind kind) => kind switch
+    {
+        FaultKind.PairShorted => 0.1 / Math.Sqrt(3),
+        FaultKind.LampShorted => 0.05 / Math.Sqrt(3),
+        _ => 0,
+    };
+
     /// <summary>How often a lamp with a share of its light is told to look so.</summary>
     internal static double Of(LampLook seen, double lightShare, double misread)
     {
@@ -44,11 +52,11 @@ internal static class Likelihood
     /// <summary>Density of a reading, against the others.</summary>
     /// <param name="reading">The reading with its own band, whose ends count as two deviations.</param>
     /// <param name="expectedAmps">What is expected, A.</param>
-    /// <param name="spread">Deviation of the logarithm of what is expected.</param>
-    internal static double Of(AmpsReading reading, double expectedAmps, double spread)
+    /// <param name="spreadAmps">Deviation of what is expected, A.</param>
+    internal static double Of(AmpsReading reading, double expectedAmps, double spreadAmps)
     {
         var half = (reading.MostAmps - reading.LeastAmps) / 2 / LimitDeviations;
-        var deviation = Math.Sqrt((half * half) + (spread * spread * expectedAmps * expectedAmps));
+        var deviation = Math.Sqrt((half * half) + (spreadAmps * spreadAmps));
         var z = (((reading.LeastAmps + reading.MostAmps) / 2) - expectedAmps) / deviation;
         return half / deviation * Tail(z);
     }

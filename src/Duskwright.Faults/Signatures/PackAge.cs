@@ -53,11 +53,15 @@ public sealed record PackAge(ImmutableArray<double> Volts, ImmutableArray<double
 
         var network = new Network(tagged.Network.NodeCount, elements.ToImmutable());
         var solution = OperatingPoint.Solve(network);
-        double Across(int element) => solution.NodeVolts[network.Elements[element].A] - solution.NodeVolts[network.Elements[element].B];
-        LampPoint Point(int element) => ((LampElement)network.Elements[element]) is var lamp ? lamp.Law.At(Across(element), lamp.ResistorOhms) : default;
         return (
-            [.. tagged.Packs.Select(p => -Across(p.Source))],
+            [.. tagged.Packs.Select(p => -Across(network, solution, p.Source))],
             [.. tagged.Packs.Select(p => solution.ElementAmps[p.Source])],
-            [.. tagged.Lamps.Select(l => Point(l.Element).Light)]);
+            Lights(tagged, network, solution));
     }
+
+    /// <summary>Light of each tagged lamp, as its law counts it.</summary>
+    internal static double[] Lights(TaggedNetwork tagged, Network network, Solution solution) =>
+        [.. tagged.Lamps.Select(l => (LampElement)network.Elements[l.Element] is var lamp ? lamp.Law.At(Across(network, solution, l.Element), lamp.ResistorOhms).Light : 0)];
+
+    private static double Across(Network network, Solution solution, int element) => solution.NodeVolts[network.Elements[element].A] - solution.NodeVolts[network.Elements[element].B];
 }

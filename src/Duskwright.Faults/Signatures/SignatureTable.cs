@@ -30,7 +30,17 @@ public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, Imm
             throw new InvalidOperationException($"The circuit has no solution at {sound.FailedAt} ({sound.Status}).");
         }
 
-        var elements = tagged.Network.Elements;
+        var faults = FaultyNetwork.Faults(tagged);
+        var (healthy, faulty) = Sweep(tagged, tagged.Network, [.. faults.Select(f => FaultyNetwork.InCircuit(tagged, sound, f))]);
+        return new SignatureTable(tagged, healthy, [.. faults.Zip(faulty, (fault, signature) => new FaultSignature(fault, signature))]) { AmpsSpread = CurrentSpread.Of(tagged), Ages = PackAge.Of(tagged) };
+    }
+
+    /// <summary>What faults show in another state of the same network.</summary>
+    internal (Signature Healthy, ImmutableArray<Signature> Faulty) Sweep(Network network, ImmutableArray<CircuitFault> faults) => Sweep(Tagged, network, faults);
+
+    private static (Signature Healthy, ImmutableArray<Signature> Faulty) Sweep(TaggedNetwork tagged, Network network, ImmutableArray<CircuitFault> faults)
+    {
+        var elements = network.Elements;
         int[] Places<T>() => [.. Enumerable.Range(0, elements.Length).Where(i => elements[i] is T)];
         var (lampPlaces, sourcePlaces) = (Places<LampElement>(), Places<SourceElement>());
         int[] lamps = [.. tagged.Lamps.Select(l => Array.BinarySearch(lampPlaces, l.Element))];
@@ -38,9 +48,7 @@ public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, Imm
         Signature Seen(FaultEffect effect) => effect.Status == SolveStatus.Solved
             ? new([.. lamps.Select(l => effect.LightShares[l])], [.. packs.Select(p => effect.PackAmps[p])], [.. packs.Select(p => effect.PackVolts[p])])
             : throw new InvalidOperationException($"The circuit has no solution at {effect.FailedAt} ({effect.Status}).");
-
-        var faults = FaultyNetwork.Faults(tagged);
-        var (soundEffect, faulty) = FaultSweep.Of(tagged.Network, [.. faults.Select(f => FaultyNetwork.InCircuit(tagged, sound, f))]);
-        return new SignatureTable(tagged, Seen(soundEffect), [.. faults.Zip(faulty, (fault, effect) => new FaultSignature(fault, Seen(effect)))]) { AmpsSpread = CurrentSpread.Of(tagged), Ages = PackAge.Of(tagged) };
+        var (sound, faulty) = FaultSweep.Of(network, faults);
+        return (Seen(sound), [.. faulty.Select(Seen)]);
     }
 }
