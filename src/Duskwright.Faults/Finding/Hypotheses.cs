@@ -30,6 +30,7 @@ internal sealed class Hypotheses
     private readonly (int Pack, AmpsReading Reading)[] _readings;
     private readonly (int Pack, double Volts)? _volts;
     private readonly SignaturesAtVolts? _atVolts;
+    private readonly PackAge _likelyAge;
     private readonly double _allWeights;
     private readonly ImmutableArray<PairFinding> _offBank;
 
@@ -45,8 +46,10 @@ internal sealed class Hypotheses
         }
 
         _allWeights = table.Rows.Sum(r => priors.Weights[r.Fault.Kind]);
-        Healthy = priors.Healthy * Agreement(Shown(_atVolts?.Healthy ?? table.Healthy, table.Healthy, FaultKind.LampDead));
+        var well = Shown(_atVolts?.Healthy ?? table.Healthy, table.Healthy, FaultKind.LampDead);
+        Healthy = priors.Healthy * Agreement(well);
         Singles = [.. table.Rows.Select((r, i) => (1 - priors.Healthy - priors.Two) * Before(r) * Agreement(i) * OffBank(r.Fault))];
+        _likelyAge = _atVolts is not null ? table.Ages[0] : table.Ages.MaxBy(age => Agreement(well, age))!;
         Pairs = [.. Likely()];
     }
 
@@ -80,6 +83,11 @@ internal sealed class Hypotheses
 
         // On the volts that were read a flat cell is no longer flatter or less flat.
         var severity = row.Fault.Kind == FaultKind.CellFlat && _atVolts is not null ? 0 : Likelihood.Severity(row.Fault.Kind);
+        if (_atVolts is null && _table.ShortsByAge.TryGetValue(place, out var aged))
+        {
+            return aged.Average(now => Agreement(Shown(now, row.Signature, row.Fault.Kind), _table.Ages[0]));
+        }
+
         if (severity == 0)
         {
             return Agreement(shown);
@@ -189,12 +197,12 @@ internal sealed class Hypotheses
             Sum(x.PlannedVolts, y.PlannedVolts, _table.Healthy.PackVolts));
     }
 
-    // How much better the lamps that a fault touches agree with it than with all being well.
+    // How much better the lamps that a fault touches agree with it than with all being well, on the cells that agree best with that.
     private double Gain(int row)
     {
-        var shares = _table.Rows[row].Signature.LightShares;
-        return Math.Log(Before(_table.Rows[row]) * OffBank(_table.Rows[row].Fault)) + _looks.Where(l => Math.Abs(shares[l.Lamp] - 1) > Untouched)
-            .Sum(l => Math.Log(Likelihood.Of(l.Look, shares[l.Lamp], _priors.Misread)) - Math.Log(Likelihood.Of(l.Look, 1, _priors.Misread)));
+        var (shares, sound) = (Shown(row).Light, _atVolts?.Healthy.LightShares ?? _table.Healthy.LightShares);
+        return Math.Log(Before(_table.Rows[row]) * OffBank(_table.Rows[row].Fault)) + _looks.Where(l => Math.Abs(shares[l.Lamp] - sound[l.Lamp]) > Untouched * sound[l.Lamp])
+            .Sum(l => Math.Log(Likelihood.Of(l.Look, shares[l.Lamp] * _likelyAge.Light[l.Lamp], _priors.Misread)) - Math.Log(Likelihood.Of(l.Look, sound[l.Lamp] * _likelyAge.Light[l.Lamp], _priors.Misread)));
     }
 
     /// <summary>What is expected.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
 using Duskwright.Circuits.Supplies;
@@ -39,7 +38,10 @@ public sealed record PackAge(ImmutableArray<double> Volts, ImmutableArray<double
         return new PackAge(Mixed(one.Volts, other.Volts), Mixed(one.Amps, other.Amps), Mixed(one.Light, other.Light));
     }
 
-    private static (double[] Volts, double[] Amps, double[] Light) Shown(TaggedNetwork tagged, double left)
+    /// <summary>The network on each of those ages of its cells.</summary>
+    internal static IEnumerable<Network> Networks(TaggedNetwork tagged) => tagged.Packs.All(p => p.Law is null) ? [tagged.Network] : Left.Select(left => At(tagged, left));
+
+    private static Network At(TaggedNetwork tagged, double left)
     {
         var elements = tagged.Network.Elements.ToBuilder();
         foreach (var pack in tagged.Packs)
@@ -51,7 +53,12 @@ public sealed record PackAge(ImmutableArray<double> Volts, ImmutableArray<double
             }
         }
 
-        var network = new Network(tagged.Network.NodeCount, elements.ToImmutable());
+        return new Network(tagged.Network.NodeCount, elements.ToImmutable());
+    }
+
+    private static (double[] Volts, double[] Amps, double[] Light) Shown(TaggedNetwork tagged, double left)
+    {
+        var network = At(tagged, left);
         var solution = OperatingPoint.Solve(network);
         return (
             [.. tagged.Packs.Select(p => -Across(network, solution, p.Source))],

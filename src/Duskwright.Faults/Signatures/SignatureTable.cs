@@ -18,6 +18,9 @@ public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, Imm
     /// <summary>What the sound circuit gives on ever emptier cells, as planned first.</summary>
     public required ImmutableArray<PackAge> Ages { get; init; }
 
+    /// <summary>What a shorted pair shows on each age, by its place among the rows: volts that have broken down fall otherwise than sound ones. Lights are shares of what the lamps should give.</summary>
+    internal ImmutableDictionary<int, ImmutableArray<Signature>> ShortsByAge { get; private init; } = ImmutableDictionary<int, ImmutableArray<Signature>>.Empty;
+
     /// <summary>Simulates every fault, each alone.</summary>
     /// <param name="tagged">The network.</param>
     /// <returns>The table.</returns>
@@ -32,7 +35,16 @@ public sealed record SignatureTable(TaggedNetwork Tagged, Signature Healthy, Imm
 
         var faults = FaultyNetwork.Faults(tagged);
         var (healthy, faulty) = Sweep(tagged, tagged.Network, [.. faults.Select(f => FaultyNetwork.InCircuit(tagged, sound, f))]);
-        return new SignatureTable(tagged, healthy, [.. faults.Zip(faulty, (fault, signature) => new FaultSignature(fault, signature))]) { AmpsSpread = CurrentSpread.Of(tagged), Ages = PackAge.Of(tagged) };
+        var ages = PackAge.Of(tagged);
+        int[] shorts = [.. Enumerable.Range(0, faults.Length).Where(f => faults[f].Kind == FaultKind.PairShorted)];
+        var aged = PackAge.Networks(tagged).Zip(ages, (network, age) => Sweep(tagged, network, [.. shorts.Select(f => FaultyNetwork.InCircuit(tagged, sound, faults[f]))])
+            .Faulty.Select(s => s with { LightShares = [.. s.LightShares.Zip(age.Light, (share, light) => share * light)] }).ToList()).ToList();
+        return new SignatureTable(tagged, healthy, [.. faults.Zip(faulty, (fault, signature) => new FaultSignature(fault, signature))])
+        {
+            AmpsSpread = CurrentSpread.Of(tagged),
+            Ages = ages,
+            ShortsByAge = shorts.Select((f, i) => (f, i)).ToImmutableDictionary(x => x.f, x => aged.Select(a => a[x.i]).ToImmutableArray()),
+        };
     }
 
     /// <summary>What faults show in another state of the same network.</summary>

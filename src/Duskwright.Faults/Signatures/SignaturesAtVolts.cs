@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
 using Duskwright.Faults.Testing;
