@@ -44,7 +44,8 @@ public sealed class JourneyTests(AppFixture app) : IClassFixture<AppFixture>
 
         await page.Locator(".places a", new() { HasText = "Book" }).ClickAsync();
         await Expect(page.Locator(".labels li")).ToHaveCountAsync(3);
-        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Whole book (PDF)").ClickAsync());
+        await page.GetByText("Print the whole book (PDF)").ClickAsync();
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByText("Take the book").ClickAsync(new() { Timeout = 180_000 }));
         await using var file = await download.CreateReadStreamAsync();
         var head = new byte[5];
         await file.ReadExactlyAsync(head, TestContext.Current.CancellationToken);

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using UglyToad.PdfPig;
 
 namespace Duskwright.Tests;
 
@@ -84,6 +85,18 @@ public sealed class CommandLineTests : IDisposable
         Assert.All(files, f => Assert.True(new FileInfo(f).Length > 0, f));
         Assert.Equal(files.Order(StringComparer.Ordinal), Directory.GetFiles(_folder.FullName).Order(StringComparer.Ordinal));
         Assert.Empty(new[] { "bench-book.pdf", "lists.xlsx", "cut-list.csv", "load-list.csv", "switch-list.csv", "parts-list.csv", "label-list.csv", "test-list.csv" }.Except(files.Select(f => Path.GetFileName(f)!)));
+    }
+
+    [Fact]
+    public async Task Labels_are_printed_straight_from_ten_typed_lines()
+    {
+        var list = Path.Combine(AppContext.BaseDirectory, "examples", "ten-lines.csv");
+        var (code, text, error) = await Run("book", list, "--out", _folder.FullName, "--only", "labels");
+        Assert.Equal((0, Path.Combine(_folder.FullName, "bench-book.pdf")), (code, text.Trim()));
+        Assert.Contains("Assumed:", error, StringComparison.Ordinal);
+        using var labels = PdfDocument.Open(Path.Combine(_folder.FullName, "bench-book.pdf"));
+        Assert.All(labels.GetPages(), p => Assert.StartsWith("Labels", p.Text, StringComparison.Ordinal));
+        Assert.Contains(labels.GetPages(), p => p.Text.Contains("Chandlery", StringComparison.Ordinal));
     }
 
     [Fact]

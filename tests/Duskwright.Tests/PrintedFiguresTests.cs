@@ -46,7 +46,7 @@ public sealed partial class PrintedFiguresTests(PrintedFiguresTests.Saltmarrow b
     {
         Assert.All(Rows(book.Json.GetProperty("parts_list")), part =>
         {
-            var count = $"{part.GetProperty("needed")} + {part.GetProperty("spares")} {part.GetProperty("packs")} ×";
+            var count = $" {part.GetProperty("needed")} {part.GetProperty("spares")} {part.GetProperty("packs")} ";
             var name = part.GetProperty("part").GetString()!.Split(' ', '\u2009')[0];
             Assert.Contains(book.Lines("Parts list"), line =>
                 line.Contains(name, StringComparison.Ordinal) && line.Contains(count, StringComparison.Ordinal)

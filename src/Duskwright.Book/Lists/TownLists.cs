@@ -183,7 +183,7 @@ public static class TownLists
             ListCell.Of(f.Pack.Number), ListCell.Of(f.Fault.Sight), ListCell.Of(string.Join("; or ", f.Fault.Words)), ListCell.Of(f.Fault.Current), ListCell.Of(f.Fault.Remedy),
         ]));
 
-    private static TownList Parts(TownStudy study) => new(
+    internal static TownList Parts(TownStudy study) => new(
         "parts",
         "Parts list",
         ["Part", "For", "Needed", "To spare", "Buy", "Sold as", "Usual cost"],

@@ -15,6 +15,7 @@ public static class BenchBook
     internal const string LabelsId = "labels";
     internal const string StripsId = "strips";
     internal const string FlagsId = "flags";
+    internal const string TonightId = "tonight";
 
     /// <summary>Prints the book as PDF; the same town, options and program give the same bytes.</summary>
     /// <param name="study">The town's results.</param>
@@ -57,6 +58,7 @@ public static class BenchBook
     [
         new("cautions", () => "Before you begin", flow => Cautions(flow, study)),
         new("how", () => "How to read this book", flow => HowToRead.Draw(flow, study, [.. Sheets(study, options).Where(s => s.Building is null).Select(s => s.Title())])),
+        .. options.Choice.Day is { } day ? [new BookSheet(TonightId, () => "Tonight", flow => TonightSheet.Draw(flow, study, day))] : Array.Empty<BookSheet>(),
         new("board", () => "The board", flow => BoardSheet.Draw(flow, study, options)),
         new("tiles", () => "The board at full size", flow => TilesSheet.Draw(flow, study, options)),
         new("bank", () => "The bank", flow => BankSheet.Draw(flow, study)),
@@ -65,11 +67,12 @@ public static class BenchBook
         Listed("switch", () => TownLists.Switches(study), [0.08f, 0.16f, 0.06f, 0.06f, 0.1f, 0.14f, 0.28f, 0.12f], "Read at the switch, with this switch alone on."),
         Listed("load", () => TownLists.Loads(study), [0.08f, 0.2f, 0.07f, 0.3f, 0.08f, 0.07f, 0.08f, 0.12f], "What each house takes with all its lamps on."),
         Listed("cut", () => TownLists.Cuts(study), [0.12f, 0.34f, 0.24f, 0.12f, 0.1f, 0.08f], "Cut a shade long; strip 3 mm at each end."),
-        Listed("laying", () => TownLists.Laying(study), [0.06f, 0.54f, 0.4f], string.Join(" ", study.Laying.Notes.Prepend("Pull and set down in this order, and no pair has to go under a house that stands. Where nothing decides, the back of the board comes first."))),
+        Listed("laying", () => TownLists.Laying(study), [0.06f, 0.62f, 0.32f], string.Join(" ", study.Laying.Notes.Prepend("Pull and set down in this order, and no pair has to go under a house that stands. Where nothing decides, the back of the board comes first."))),
+        .. EveningRow.Days(study.Town).Count > 0 ? [new BookSheet("calendar", () => "Calendar", flow => CalendarSheet.Draw(flow, study))] : Array.Empty<BookSheet>(),
         new(LabelsId, () => "Labels", flow => Labels(flow, study)),
         new(FlagsId, () => "Labels to fold over the pairs", flow => FlagsSheet.Draw(flow, study, options)),
         new(StripsId, () => "Labels for the bank", flow => StripsSheet.Draw(flow, study)),
-        new("parts", () => "Parts list", flow => Parts(flow, study)),
+        Listed("parts", () => TownLists.Parts(study), [0.04f, 0.29f, 0.2f, 0.09f, 0.09f, 0.07f, 0.14f, 0.08f], "For the houses that are not fitted yet, and a fresh set of cells; wire in metres. Usual prices in units of about one euro or dollar; yours may differ.", ticks: true, end: () => $"In all {FigureText.Of(study.PartsCost)}, tools apart."),
         Listed("spread", () => TownLists.Spread(study), [0.06f, 0.13f, 0.13f, 0.24f, 0.06f, 0.1f, 0.09f, 0.1f, 0.09f], "Each pack built two thousand times from lamps, resistors, wires and cells as they are sold. Nine in ten lie within the ranges; the eye sees a difference from ΔL* 5 on. A greediest lamp near 1 is even; from 2 on it takes the others' share and wants a resistor."),
         Listed("fuse", () => TownLists.Fuses(study), [0.06f, 0.16f, 0.1f, 0.1f, 0.1f, 0.1f, 0.2f, 0.09f, 0.09f], "The worst short that can last, of every resistance it may have, at the bank and at the far end, with fresh and with worn cells. Card browns from about 120 °C on. A fuse guards the wire; a short that is only warm can still scorch card: take cells out while you work."),
         new("dark", () => "If something goes dark", flow => Faults(flow, study)),
@@ -139,7 +142,8 @@ public static class BenchBook
         }
     }
 
-    private static BookSheet Listed(string id, Func<TownList> listed, float[] widths, string words) => new(id, () => listed().Title, flow =>
+    // With ticks, a box stands before every row.
+    private static BookSheet Listed(string id, Func<TownList> listed, float[] widths, string words, bool ticks = false, Func<string>? end = null) => new(id, () => listed().Title, flow =>
     {
         var list = listed();
         if (list.Rows.Count == 0)
@@ -149,20 +153,15 @@ public static class BenchBook
 
         flow.Page(list.Title);
         flow.Text(Face.Reports, 9, words);
-        flow.Table(widths, [.. list.Headings], list.Rows.Select(r => r.Select(c => c.Text).ToArray()));
+        flow.Gap(1.5f);
+        string[] box = ticks ? ["[  ]"] : [];
+        flow.Table(widths, [.. box.Select(_ => ""), .. list.Headings], list.Rows.Select(r => box.Concat(r.Select(c => c.Text)).ToArray()));
+        if (end is not null)
+        {
+            flow.Gap(2);
+            flow.Text(Face.Strong, 10, end());
+        }
     });
-
-    private static void Parts(PageFlow flow, TownStudy study)
-    {
-        flow.Page("Parts list");
-        flow.Text(Face.Reports, 9, "For the houses that are not fitted yet, and a fresh set of cells. Usual prices in units of about one euro or dollar; yours may differ.");
-        flow.Table(
-            [0.05f, 0.32f, 0.25f, 0.14f, 0.16f, 0.08f],
-            ["", "part", "for", "needed", "buy", "cost"],
-            study.PartsList.Select(r => new[] { "[  ]", r.Part, r.Use, $"{Number(r.Needed)} + {Number(r.Spares)}", $"{r.Packs} × {r.PackWords}", r.Cost is { } cost ? FigureText.Of(cost) : "" }));
-        flow.Gap(2);
-        flow.Text(Face.Strong, 10, $"In all {FigureText.Of(study.PartsCost)}, tools apart.");
-    }
 
     // A single lamp that is dark speaks for itself; what darkens or dims more is worth a row.
     private static void Faults(PageFlow flow, TownStudy study)
@@ -174,6 +173,7 @@ public static class BenchBook
 
         flow.Page("If something goes dark");
         flow.Text(Face.Reports, 9, "All switches of the pack on. One lamp alone that is dark has an open joint of its own or a dead LED. Where two rows look alike, the current tells.");
+        flow.Gap(1.5f);
         flow.Table(
             [0.06f, 0.26f, 0.36f, 0.1f, 0.22f],
             ["pack", "you see", "it may be", "it takes", "all well"],

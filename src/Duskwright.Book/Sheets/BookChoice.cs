@@ -1,10 +1,11 @@
+using System.Globalization;
 using Duskwright.Study;
 
 namespace Duskwright.Book.Sheets;
 
 /// <summary>Which part of the book is printed.</summary>
 /// <param name="Kind">Which.</param>
-/// <param name="Key">Key of the building, id of the pack or word of the sheet; none for the others.</param>
+/// <param name="Key">Key of the building, id of the pack, word of the sheet or day of the evening; none for the others.</param>
 public sealed record BookChoice(BookPart Kind, string? Key = null)
 {
     /// <summary>The whole book.</summary>
@@ -28,11 +29,20 @@ public sealed record BookChoice(BookPart Kind, string? Key = null)
     /// <returns>The choice.</returns>
     public static BookChoice Sheet(string id) => new(BookPart.Sheet, id);
 
+    /// <summary>One evening of the accepted calendar: its work, the sheets of its houses and their labels.</summary>
+    /// <param name="day">The day.</param>
+    /// <returns>The choice.</returns>
+    public static BookChoice Evening(DateOnly day) => new(BookPart.Evening, day.ToString("O", CultureInfo.InvariantCulture));
+
+    /// <summary>The evening that is chosen; none where another part is.</summary>
+    internal DateOnly? Day => Kind == BookPart.Evening ? DateOnly.ParseExact(Key!, "O", CultureInfo.InvariantCulture) : null;
+
     internal bool Holds(BookSheet sheet, TownStudy study) => Kind switch
     {
         BookPart.Labels => sheet.Id is BenchBook.LabelsId or BenchBook.FlagsId or BenchBook.StripsId,
         BookPart.Sheet => sheet.Id == Key,
         BookPart.Building => sheet.Building == Key,
+        BookPart.Evening => sheet.Id is BenchBook.TonightId or BenchBook.FlagsId || (sheet.Building is { } house && TonightSheet.Houses(study, Day!.Value).Contains(house)),
         BookPart.Pack => sheet.Building is { } key && study.Packs.First(p => p.Supply.Id == Key).Buildings.Contains(key),
         _ => true,
     };
@@ -55,4 +65,7 @@ public enum BookPart
 
     /// <summary>One of the town's own sheets.</summary>
     Sheet,
+
+    /// <summary>One evening of the calendar.</summary>
+    Evening,
 }

@@ -1,5 +1,7 @@
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Study;
+using Duskwright.Study.Lists;
 using Duskwright.Study.Results;
 
 namespace Duskwright.Book.Sheets;
@@ -20,6 +22,19 @@ public sealed record BookOptions(PaperSize Paper, DateOnly Date)
 
     /// <summary>An earlier printing; only what has changed since is printed. None prints all.</summary>
     public Printing? Since { get; init; }
+
+    /// <summary>The labels to print: all, or those of the evening's houses.</summary>
+    internal IReadOnlyList<LabelRow> LabelsOf(TownStudy study)
+    {
+        if (Choice.Day is not { } day)
+        {
+            return study.Labels;
+        }
+
+        var houses = TonightSheet.Houses(study, day);
+        var codes = study.Buildings.Where(b => houses.Contains(b.Building.Key)).Select(b => b.Code).ToHashSet(StringComparer.Ordinal);
+        return [.. study.Labels.Where(l => codes.Contains(l.Code))];
+    }
 
     /// <summary>The page of a house for whoever stands at the bench.</summary>
     internal string? HousePage(BuildingResult house) => Address is null ? null : $"{Address.TrimEnd('/')}/bench/house/{Uri.EscapeDataString(house.Building.Key)}";

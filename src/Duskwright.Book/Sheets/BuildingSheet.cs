@@ -25,7 +25,7 @@ internal static class BuildingSheet
         GlazingTable.Draw(flow, building.Building);
         Leads(flow, study, building);
         Tests(flow, building);
-        Gate(flow);
+        Gate(flow, building.Building.Kind);
     }
 
     private static string Opening(TownStudy study, BuildingResult building)
@@ -38,7 +38,8 @@ internal static class BuildingSheet
     // Walls and cards where they first fit, the highest place first, then the leftmost; a page is filled before the next begins.
     private static void FullSize(PageFlow flow, BuildingResult building)
     {
-        var walls = HouseElevation.Walls(building.Building).Select(w => Wall(building, w, flow.Width));
+        // A lamp on a post or in a boat has no walls to cut.
+        var walls = HouseElevation.Walls(building.Building).Where(_ => building.Building.Kind == BuildingKind.House).Select(w => Wall(building, w, flow.Width));
         var cards = LampCard.Of(building).Select(d => (d.Title, Drawing: d)).ToList();
         if (cards.Count > 0)
         {
@@ -117,7 +118,8 @@ internal static class BuildingSheet
 
     private static void Lamps(PageFlow flow, BuildingResult building)
     {
-        flow.Need(24);
+        // A short table stays in one piece.
+        flow.Need(14 + (Math.Min(building.Lamps.Count, 8) * 5));
         flow.Text(Face.Speaks, 12, "Lamps and resistors");
         flow.Table(
             [0.06f, 0.15f, 0.25f, 0.29f, 0.25f],
@@ -158,10 +160,12 @@ internal static class BuildingSheet
         flow.Gap(4);
     }
 
-    private static void Gate(PageFlow flow)
+    private static void Gate(PageFlow flow, BuildingKind kind)
     {
-        flow.Need(14);
-        flow.Text(Face.Speaks, 11, "The roof may go on when the tests before \"fed, at the bank\" are passed.      date ____________   by ____________");
+        flow.Need(20);
+        flow.Text(Face.Speaks, 11, $"{(kind == BuildingKind.House ? "The roof may go on" : "It may be fixed")} when the tests before \"fed, at the bank\" are passed.");
+        flow.Gap(2);
+        flow.Text(Face.Reports, 9.5f, "date ____________________      by ____________________");
         flow.Text(Face.Reports, 8.5f, "Cells out while you solder. Fuse at the pack, no bare ends near card.");
     }
 }

@@ -10,7 +10,8 @@ internal static class FlagsSheet
 
     internal static void Draw(PageFlow flow, TownStudy study, BookOptions options)
     {
-        if (study.Labels.Count == 0)
+        var labels = options.LabelsOf(study);
+        if (labels.Count == 0)
         {
             return;
         }
@@ -26,7 +27,7 @@ internal static class FlagsSheet
         flow.Gap(Gap);
         var width = options.Address is null ? FlagLabel.Width : FlagLabel.WidthWithCode;
         var across = (int)((flow.Width + Gap + 0.01) / (width + Gap));
-        foreach (var row in study.Labels.Chunk(across))
+        foreach (var row in labels.Chunk(across))
         {
             flow.Need((float)FlagLabel.Height + Gap);
             foreach (var (label, i) in row.Select((l, i) => (l, i)))

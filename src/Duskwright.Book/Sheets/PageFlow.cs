@@ -18,6 +18,8 @@ internal sealed class PageFlow : IDisposable
     private const float HeadingPoints = 20;
     private const float RuleGap = 0.8f;
     private const float BelowRule = 3;
+    private const float TablePoints = 8.5f;
+    private const float Gutter = 2;
     private readonly SKDocument _document;
     private readonly (float Width, float Height) _upright;
     private readonly string _town;
@@ -147,6 +149,7 @@ internal sealed class PageFlow : IDisposable
 
     internal void Table(float[] shares, string[] heads, IEnumerable<string[]> rows)
     {
+        shares = WideEnough(shares, heads);
         Row(shares, heads, Face.Strong);
         Rule(0.25f);
         foreach (var row in rows)
@@ -254,6 +257,15 @@ internal sealed class PageFlow : IDisposable
         yield return word;
     }
 
+    // No word of a heading is broken: a column that is too narrow for its own takes from those that have room to spare.
+    private float[] WideEnough(float[] shares, string[] heads)
+    {
+        using var font = Face.At(Face.Strong, TablePoints);
+        var least = heads.Select(h => (h.Split(' ').Max(w => font.MeasureText(w)) + Gutter + 0.1f) / Width).ToArray();
+        var (lacks, spare) = (shares.Zip(least).Sum(c => Math.Max(0, c.Second - c.First)), shares.Zip(least).Sum(c => Math.Max(0, c.First - c.Second)));
+        return lacks <= 0 || spare <= lacks ? shares : [.. shares.Zip(least).Select(c => c.First < c.Second ? c.Second : c.First - (lacks * (c.First - c.Second) / spare))];
+    }
+
     // A heading has two lines at most; a longer one ends in an ellipsis, and the lists have the whole of it.
     private void Heading(string heading)
     {
@@ -269,11 +281,10 @@ internal sealed class PageFlow : IDisposable
     // Draws what fits and gives back what is left for the next page: the whole row where it would fit on a page of its own.
     private string[]? Row(float[] shares, string[] cells, SKTypeface face)
     {
-        using var font = Face.At(face, 8.5f);
-        const float gutter = 2;
+        using var font = Face.At(face, TablePoints);
         const float below = 1.4f;
         var step = font.Size * LineGap;
-        var texts = cells.Select((cell, i) => Wrapped(font, cell, (shares[i] * Width) - gutter).ToList()).ToList();
+        var texts = cells.Select((cell, i) => Wrapped(font, cell, (shares[i] * Width) - Gutter).ToList()).ToList();
         var lines = texts.Max(t => t.Count);
         var drawn = lines;
         if (Room < (lines * step) + below)

@@ -19,17 +19,18 @@ internal static class BookCommand
         var town = Shared.TownPath();
         var folder = Shared.Out("the folder to write into; made where it is not there");
         var paper = Typed.OneOf("--paper", "A4 or Letter", PaperSize.A4);
-        var only = new Option<string?>("--only") { Description = "print a part alone: labels, house:KEY, pack:ID, or a sheet by its word: tiles, bank, cut" };
+        var only = new Option<string?>("--only") { Description = "print a part alone: labels, tonight, house:KEY, pack:ID, or a sheet by its word: tiles, bank, cut" };
         var since = new Option<string?>("--since") { Description = "an earlier state of the town (a file); only sheets that have changed since are printed" };
         var json = Shared.Json();
         var command = new Verb(
             "book",
             "Print the bench book as PDF, its drawings as SVG, every list as CSV and all of them as one workbook.",
             "Print at 100 %, not \"fit to page\": the labels are at true size, and a ruler on their sheet tells whether it worked. "
-            + "The lists say the same as the book; lists.xlsx holds them all, a sheet for each.",
+            + "The lists say the same as the book; lists.xlsx holds them all, a sheet for each. A list of houses, as import reads it, is printed as well.",
             "book examples/tavern.json --out tavern-book",
             "book examples/saltmarrow.json --out harbour --paper Letter",
             "book examples/saltmarrow.json --out labels --only labels",
+            "book examples/ten-lines.csv --out labels --only labels",
             "book examples/saltmarrow.json --out chandlery --only house:chandlery")
         {
             town, folder, paper, only, since, json,
@@ -41,7 +42,7 @@ internal static class BookCommand
 
     private static int Run(string path, string folder, PaperSize paper, string? only, string? since, bool json, CancellationToken cancel)
     {
-        if (ReadTown.From(path) is not { } town)
+        if (ReadTown.OrList(path) is not { } town)
         {
             return ExitCode.BadInput;
         }
@@ -55,7 +56,7 @@ internal static class BookCommand
         var study = TownStudy.Of(town);
         if (BookToday.Choice(study, only) is not { } choice)
         {
-            Console.Error.WriteLine($"--only is {only}; labels, house: with a house's key ({string.Join(", ", town.Buildings.Take(3).Select(b => b.Key))} …), pack: with a pack's id ({string.Join(", ", town.Supplies.Select(s => s.Id))}) or a sheet ({string.Join(", ", BenchBook.SheetWords(study))}) is allowed.");
+            Console.Error.WriteLine($"--only is {only}; labels, tonight (where the calendar has work), house: with a house's key ({string.Join(", ", town.Buildings.Take(3).Select(b => b.Key))} …), pack: with a pack's id ({string.Join(", ", town.Supplies.Select(s => s.Id))}) or a sheet ({string.Join(", ", BenchBook.SheetWords(study))}) is allowed.");
             return ExitCode.BadInput;
         }
 

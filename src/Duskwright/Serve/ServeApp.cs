@@ -51,6 +51,7 @@ public static class ServeApp
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddSingleton(town);
         builder.Services.AddSingleton<NightToday>();
+        builder.Services.AddSingleton<PrintRoom>();
         builder.Services.AddSingleton(TimeProvider.System);
         more(builder.Services);
         builder.Configuration["AllowedHosts"] = hosts;

@@ -2,6 +2,7 @@ using System.Net;
 using Duskwright.Serve;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Builder;
+using UglyToad.PdfPig;
 
 namespace Duskwright.Tests.Serve;
 
@@ -51,6 +52,18 @@ public sealed class HostTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.UnprocessableEntity, sent.StatusCode);
         Assert.Contains("neither a PNG nor a JPEG", await sent.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
         Assert.DoesNotContain("/bench/pictures/", await _client.GetStringAsync(new Uri("bench/house/chandlery", UriKind.Relative), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Typed_lines_become_labels_and_leave_the_open_town_as_it_is()
+    {
+        using var form = new FormUrlEncodedContent(new Dictionary<string, string> { ["lines"] = "Eel house, 4, 47 cm\nLookout, 1, don't know", ["paper"] = "letter" });
+        using var answer = await _client.PostAsync(new Uri("take/labels.pdf", UriKind.Relative), form, TestContext.Current.CancellationToken);
+        Assert.Equal("application/pdf", answer.Content.Headers.ContentType!.MediaType);
+        using var labels = PdfDocument.Open(await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
+        Assert.All(labels.GetPages(), p => Assert.StartsWith("Labels", p.Text, StringComparison.Ordinal));
+        Assert.Contains(labels.GetPages(), p => p.Text.Contains("Eel house", StringComparison.Ordinal));
+        Assert.DoesNotContain("Eel house", await _client.GetStringAsync(new Uri("take/town.json", UriKind.Relative), TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     private async Task<HttpResponseMessage> SendPhotographAsync(byte[] bytes, string key)
