@@ -90,7 +90,8 @@ public sealed class CommandLineTests : IDisposable
     [Fact]
     public async Task Labels_are_printed_straight_from_ten_typed_lines()
     {
-        var list = Path.Combine(AppContext.BaseDirectory, "examples", "ten-lines.csv");
+        var list = Path.Combine(_folder.FullName, "list.csv");
+        await File.WriteAllTextAsync(list, "Chandlery, 4, 47 cm\nLookout, 1, don't know\n", TestContext.Current.CancellationToken);
         var (code, text, error) = await Run("book", list, "--out", _folder.FullName, "--only", "labels");
         Assert.Equal((0, Path.Combine(_folder.FullName, "bench-book.pdf")), (code, text.Trim()));
         Assert.Contains("Assumed:", error, StringComparison.Ordinal);
