@@ -20,13 +20,13 @@ public class TestPointTests
         Assert.InRange(2.5e-3, reading.Low!.Value, reading.High!.Value);
     }
 
-    // The others are fixed, with lamps that nobody knows or panes that nobody described.
+    // The goal is 95 of 100. The others are fixed, with lamps that nobody knows behind panes that nobody described.
     [Fact]
-    public void Nine_houses_in_ten_have_a_test_that_tells_one_lamp_out_even_with_the_roof_on()
+    public void Nineteen_houses_in_twenty_have_a_test_that_tells_one_lamp_out_even_with_the_roof_on()
     {
         var houses = Saltmarrow.Buildings.Where(b => b.Lamps.Count > 0).ToList();
         var told = houses.Count(b => b.Tests[^1].CanTell);
-        Assert.True(told >= 0.9 * houses.Count, $"{told} of {houses.Count}; not {string.Join(", ", houses.Where(b => !b.Tests[^1].CanTell).Select(b => b.Building.Name))}");
+        Assert.True(told >= 0.95 * houses.Count, $"{told} of {houses.Count}; not {string.Join(", ", houses.Where(b => !b.Tests[^1].CanTell).Select(b => b.Building.Name))}");
     }
 
     [Fact]

@@ -61,10 +61,14 @@ internal static class FaultsBenchmark
         AnsiConsole.Write(missed);
         var holds = Row(table, $"{with}: calibration error", "at most 0.05", Text(ours.CalibrationError, "0.000"), ours.CalibrationError <= 0.05);
         Row(table, $"{with}: log score, ours and reference", "stated", $"{Text(ours.LogScore, "0.00")} and {Text(theirs.LogScore, "0.00")}", true);
-        var first = meter ? ours.First >= 0.85 && ours.First >= theirs.First - 0.03 : true;
-        var three = meter ? ours.FirstThree >= 0.97 && ours.FirstThree >= theirs.FirstThree - 0.03 : true;
-        holds &= Row(table, $"{with}: in first place", meter ? "85 %, reference within 3 points" : "stated", $"{Text(100 * ours.First, "0.0")} %, reference {Text(100 * theirs.First, "0.0")} %", first);
-        return holds & Row(table, $"{with}: among the first three", meter ? "97 %, reference within 3 points" : "stated", $"{Text(100 * ours.FirstThree, "0.0")} %, reference {Text(100 * theirs.FirstThree, "0.0")} %", three);
+        holds &= Beside("in first place", ours.First, theirs.First, 0.85);
+        holds &= Beside("among the first three", ours.FirstThree, theirs.FirstThree, 0.97);
+        return holds;
+
+        // Where only looks are taken the figures are stated; with a meter they are held against one who knows how the cases are made.
+        bool Beside(string claim, double our, double their, double share) =>
+            Row(table, $"{with}: {claim}", meter ? $"{Text(100 * share, "0")} % of the reference" : "stated", $"{Text(100 * our, "0.0")} %, reference {Text(100 * their, "0.0")} %: {Text(100 * our / their, "0")} % of it", !meter || our >= share * their)
+            & Row(table, $"{with}: {claim}, points behind the reference", meter ? "at most 3" : "stated", Text(100 * (their - our), "0.0"), !meter || our >= their - 0.03);
     }
 
     private static Dictionary<(int, int), double> Classes(TrialBoard board, FaultRanking ranking, bool meter)

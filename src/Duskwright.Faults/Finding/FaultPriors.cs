@@ -33,8 +33,8 @@ public sealed record FaultPriors
     /// <summary>How often two things are wrong at once, 0 to 1.</summary>
     public double Two { get; init; } = 0.1;
 
-    /// <summary>How often a lamp is told as it is not, 0 to 1; either of the other two looks then.</summary>
-    public double Misread { get; init; } = 0.03;
+    /// <summary>How often a lamp is told as it is not, 0 to 1; either of the other two looks then. One in fifty is assumed.</summary>
+    public double Misread { get; init; } = 0.02;
 
     /// <summary>Minutes to look at one lamp.</summary>
     public double LookMinutes { get; init; } = 0.2;

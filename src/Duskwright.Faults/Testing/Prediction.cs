@@ -19,11 +19,14 @@ public sealed record Prediction(double Amps, ImmutableDictionary<string, double>
     /// <remarks>Ten kelvins move a white lamp by 30 mV (<see cref="Circuits.Lamps.LedLaw.WhiteVoltsPerKelvin"/>), of 1.8 V over its resistor on three cells: 1.7 %.</remarks>
     public const double Discrepancy = 0.02;
 
+    /// <summary>What is left out here: less than <see cref="Discrepancy"/> where the same parts are read again in a room as warm.</summary>
+    public double Unexplained { get; init; } = Discrepancy;
+
     // Less than this is nothing: a meter's last digit is 1 µA at best.
     private const double LeastAmps = 1e-9;
 
     /// <summary>Standard deviation of the current's logarithm, the discrepancy included.</summary>
-    public double Deviation => Math.Sqrt(Slopes.Values.Sum(s => s * s) + (Discrepancy * Discrepancy));
+    public double Deviation => Math.Sqrt(Slopes.Values.Sum(s => s * s) + (Unexplained * Unexplained));
 
     /// <summary>Predicts the current that is read in a test.</summary>
     /// <param name="circuit">The circuit.</param>
@@ -78,7 +81,10 @@ public sealed record Prediction(double Amps, ImmutableDictionary<string, double>
         return new Prediction(
             Math.Exp(log),
             Slopes.RemoveRange(shared.Select(s => s.Key)).SetItem("left open by the last reading", left),
-            Lasting.Except(shared.Select(s => s.Key)));
+            Lasting.Except(shared.Select(s => s.Key)))
+        {
+            Unexplained = Unexplained,
+        };
     }
 
     private static Solution Solved(Solution solution) => solution.Status == SolveStatus.Solved

@@ -21,6 +21,7 @@ internal sealed record TestPointBands(
     /// <summary>How often the driver of a flickering lamp changes state: common practice, no source; the slowest of usual ones, so that the watch is long enough.</summary>
     internal const double ChangesPerSecond = 5;
 
+    private const double AgainUnexplained = Prediction.Discrepancy / 2;
     private const double SlopeVolts = 0.05;
     private const double LeastAmps = 1e-6;
 
@@ -31,13 +32,21 @@ internal sealed record TestPointBands(
     /// <summary>Seconds to watch flickering lamps, whole and never less than ten, in which a slow meter settles.</summary>
     internal static double WatchSeconds(int lamps, double onShare) => Math.Max(10, Math.Ceiling(FlickerWatch.Seconds(lamps, onShare, ChangesPerSecond)));
 
-    /// <summary>Read again at the same volts, after a reading of the same house when all its lamps were seen lit.</summary>
+    /// <summary>Read again at the same volts, by the same meter on the same ranges, in a room as warm, after a reading of the same house when all its lamps were seen lit.</summary>
+    /// <remarks>
+    /// What a meter reads too much it reads too much again; what is left is a count either way (typical, from memory). Within three kelvins
+    /// the lamps' volts move the current by half a per cent (<see cref="Prediction.Discrepancy"/>), and the bends of the law stay as they were.
+    /// </remarks>
     internal static OneOut Again(TestPointQuery query, double volts)
     {
-        var (healthy, one, range) = AtVolts(query, volts);
-        var error = range.Show(healthy.Amps).Error;
-        return OneOut.Of(healthy.Given(healthy, healthy.Amps, error), one.Given(healthy, healthy.Amps, error), range);
+        var (sound, less, range) = AtVolts(query, volts, Repeated);
+        var (healthy, one) = (sound with { Unexplained = AgainUnexplained }, less with { Unexplained = AgainUnexplained });
+        var again = Repeated(range);
+        var error = again.Show(healthy.Amps).Error;
+        return OneOut.Of(healthy.Given(healthy, healthy.Amps, error), one.Given(healthy, healthy.Amps, error), again);
     }
+
+    private static MeterRange Repeated(MeterRange range) => range with { AccuracyShare = 0, AccuracyCounts = 1 };
 
     internal static TestPointBands Of(TestPointQuery query, CircuitNetwork circuit)
     {
@@ -61,11 +70,13 @@ internal sealed record TestPointBands(
     }
 
     /// <summary>The prediction for volts that were read beside the amperes.</summary>
-    internal static (Prediction Healthy, Prediction Out, MeterRange Range) AtVolts(TestPointQuery query, double volts)
+    internal static (Prediction Healthy, Prediction Out, MeterRange Range) AtVolts(TestPointQuery query, double volts) => AtVolts(query, volts, r => r);
+
+    private static (Prediction Healthy, Prediction Out, MeterRange Range) AtVolts(TestPointQuery query, double volts, Func<MeterRange, MeterRange> voltmeter)
     {
         var circuit = CircuitNetwork.Of(query.Typical);
         var source = circuit.Packs[0].Source;
-        var error = Meter.Fitting(TestPointQuery.Meter.VoltageRanges, volts).Show(volts).Error;
+        var error = voltmeter(Meter.Fitting(TestPointQuery.Meter.VoltageRanges, volts)).Show(volts).Error;
         var test = query.Circuit(circuit).AtVolts(source, volts, error);
         var free = Solved(test.Network).ElementAmps;
         var range = OneOut.RangeFor(TestPointQuery.Meter, Math.Abs(free[source]));

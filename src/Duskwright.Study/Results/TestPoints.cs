@@ -83,7 +83,7 @@ internal static class TestPoints
         }
 
         return TestPointBands.Again(query, alone.PackVolts) is { Tells: true } again
-            ? $"With a meter: write down volts and amperes of this house alone while every lamp is seen lit, and read both again now. At the same volts it must come within {FigureText.Of((again.Healthy.MostAmps - again.Healthy.LeastAmps) / 2, "A")} of that; one lamp out takes {FigureText.Of(again.Healthy.LikelyAmps - again.Out.LikelyAmps, "A")} off it."
+            ? $"With a meter: write down volts and amperes of this house alone while every lamp is seen lit, and read both again now with the same meter on the same ranges, in a room as warm. At the same volts it must come within {FigureText.Of((again.Healthy.MostAmps - again.Healthy.LeastAmps) / 2, "A")} of that; one lamp out takes {FigureText.Of(again.Healthy.LikelyAmps - again.Out.LikelyAmps, "A")} off it."
             : null;
     }
 
