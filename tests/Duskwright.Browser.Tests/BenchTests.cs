@@ -91,6 +91,24 @@ public sealed class BenchTests(AppFixture app)
     }
 
     [Fact]
+    public async Task A_step_of_the_makers_own_is_added_on_the_phone_and_comes_when_its_time_has_come()
+    {
+        var page = await app.OpenHandheldAsync("bench/house/ferry-cottage/steps");
+        await page.GetByText("Add a step").ClickAsync();
+        var add = page.Locator("form", new() { HasText = "Add it" });
+        await add.GetByLabel("What is done").FillAsync("sand the walls");
+        await add.GetByLabel("It waits for").SelectOptionAsync("cut");
+        await add.GetByLabel("What waits for it").SelectOptionAsync("black");
+        var axe = await page.RunAxe();
+        Assert.Empty(axe.Violations);
+        Assert.Equal(0, await page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+        await Expect(page.Locator(".own li", new() { HasText = "sand the walls" })).ToContainTextAsync("your own");
+        await page.GotoAsync($"{app.Address}/bench/house/ferry-cottage");
+        await AppFixture.TickUntilAsync(page, "Sand the walls");
+    }
+
+    [Fact]
     public async Task Without_its_script_the_page_ticks_a_step_all_the_same()
     {
         using var client = new HttpClient();

@@ -83,6 +83,17 @@ internal static class RandomTowns
         from covering in Any<RoofCovering>()
         select new Roof { Shape = shape, Rise = rise, LiftsOff = lifts, Covering = covering };
 
+    private static readonly Gen<BuildWay> Ways =
+        from minutes in Gen.Int[1, 200]
+        from dry in Gen.Int[0, 3000]
+        from which in Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool)
+        select new BuildWay
+        {
+            Changed = [new ChangedStep { Step = "paint", Words = which.Item3 ? "limewash" : null, Minutes = minutes, DryMinutes = which.Item1 ? dry : null, LeftOut = which.Item2 }],
+            Added = [new OwnStep { Key = "own-thatch", Words = "lay the thatch", Minutes = minutes, DryMinutes = dry, After = which.Item1 ? "cover" : null, Before = which.Item2 ? "glue-in" : null, Seals = which.Item3 }],
+            Order = which.Item3 ? ["plan", "own-thatch"] : [],
+        };
+
     private static readonly Gen<Building> Buildings =
         from name in Word
         from words in PerhapsSaid(Note).Array[2]
@@ -96,6 +107,7 @@ internal static class RandomTowns
         from place in PerhapsSaid(Places)
         from roof in PerhapsSaid(Roofs)
         from storeys in Some(Storeys)
+        from way in PerhapsSaid(Ways)
         let lamps = storeys.Sum(s => s.Rooms.Sum(r => r.Lamps.Count))
         select new Building
         {
@@ -117,6 +129,7 @@ internal static class RandomTowns
             Place = place,
             Roof = roof,
             Storeys = storeys,
+            Way = way,
         };
 
     private static readonly Gen<Board> Boards =
@@ -262,6 +275,7 @@ internal static class RandomTowns
         from show in Shows
         from own in RandomParts.Own
         from calendar in PerhapsSaid(Calendars)
+        from way in PerhapsSaid(Ways)
         from log in Some(Entries)
         from grouped in PerhapsSaid(Word)
         select Known(new Town
@@ -275,6 +289,7 @@ internal static class RandomTowns
             Show = show,
             OwnParts = own,
             Calendar = calendar,
+            Ways = way is null ? [] : [new NamedWay { Name = "cottage", Way = way }],
             Log = Marked(log),
             Buildings = buildings.Select((b, i) => b with { Id = $"b{i}" }).ToItemList(),
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),

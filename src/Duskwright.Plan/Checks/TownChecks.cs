@@ -17,6 +17,7 @@ public static class TownChecks
         .. ShowChecks.Of(town),
         .. OwnPartChecks.Of(town),
         .. CalendarChecks.Of(town),
+        .. WayChecks.Of(town),
         .. LogChecks.Of(town),
     ];
 }

@@ -61,6 +61,9 @@ public sealed record Building
     /// <summary>Its storeys, ground floor first; none means only the number of LEDs is known.</summary>
     public ItemList<Storey> Storeys { get; init; } = [];
 
+    /// <summary>How the maker builds it, where that differs from the usual steps.</summary>
+    public BuildWay? Way { get; init; }
+
     /// <summary>A line or two of the maker's own.</summary>
     public string? Note { get; init; }
 

@@ -46,6 +46,9 @@ public sealed record Town
     /// <summary>When the maker works at the bench, and the calendar accepted for it.</summary>
     public BenchCalendar? Calendar { get; init; }
 
+    /// <summary>Ways of building that the maker keeps for other houses.</summary>
+    public ItemList<NamedWay> Ways { get; init; } = [];
+
     /// <summary>What was done and read at the bench, oldest first.</summary>
     public ItemList<LogEntry> Log { get; init; } = [];
 

@@ -17,6 +17,12 @@ public sealed record BenchStep(
 {
     /// <summary>The keys of the tests that must have been passed before it is done.</summary>
     public ItemList<string> Tests { get; init; } = [];
+
+    /// <summary>Whether it is a step of the maker's own.</summary>
+    public bool IsOwn { get; init; }
+
+    /// <summary>Whether a maker may do without it: it neither seals nor is tested.</summary>
+    public bool MayBeLeftOut => !Seals && Tests.Count == 0;
 }
 
 /// <summary>A step that must be done, and dry, before.</summary>

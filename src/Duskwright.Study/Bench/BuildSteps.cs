@@ -32,27 +32,33 @@ public static class BuildSteps
         return left.Select(s => s with { After = s.After.Where(w => left.Exists(l => l.Key == w.Step)).ToItemList() }).ToItemList();
     }
 
-    /// <summary>Every step, done or not, in an order in which they can be done.</summary>
+    /// <summary>Every step, done or not, the maker's own among them, in an order in which they can be done.</summary>
     /// <param name="town">The town, for its usual parts.</param>
     /// <param name="building">One of its buildings.</param>
     /// <returns>The steps.</returns>
     public static ItemList<BenchStep> All(Town town, Building building)
     {
-        var steps = (building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building)).ToList();
+        var usual = (building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building)).ToList();
 
         // A house without windows has no glass to wait for.
-        return steps.Select(s => s with { After = s.After.Where(w => steps.Exists(o => o.Key == w.Step)).ToItemList() }).ToItemList();
+        return OwnWay.Of([.. usual.Select(s => s with { After = s.After.Where(w => usual.Exists(o => o.Key == w.Step)).ToItemList() })], building.Way).ToItemList();
     }
 
     /// <summary>The steps that a building must have behind it to stand as it does.</summary>
-    /// <param name="state">How far it is built.</param>
+    /// <param name="building">The building; a step of its maker's own is behind it with the step that waits for it.</param>
     /// <returns>Their keys.</returns>
-    internal static IReadOnlySet<string> BehindIt(BuildingState state) => state switch
+    internal static IReadOnlySet<string> BehindIt(Building building)
     {
-        BuildingState.Idea => new HashSet<string>(),
-        BuildingState.Shell => new HashSet<string> { "cut" },
-        BuildingState.Fitted => new HashSet<string> { "plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit" },
-        _ => new HashSet<string> { "plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit", "close", "cover", "drill", "feed", "join", GlueIn, LastTest },
+        var usual = Usual(building.State);
+        return (building.Way?.Added ?? []).Where(a => building.State == BuildingState.Fixed || (a.Before is { } before && usual.Contains(before))).Select(a => a.Key).Concat(usual).ToHashSet(StringComparer.Ordinal);
+    }
+
+    private static HashSet<string> Usual(BuildingState state) => state switch
+    {
+        BuildingState.Idea => [],
+        BuildingState.Shell => ["cut"],
+        BuildingState.Fitted => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit"],
+        _ => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit", "close", "cover", "drill", "feed", "join", GlueIn, LastTest],
     };
 
     private static IEnumerable<BenchStep> House(Town town, Building building)

@@ -32,7 +32,7 @@ public sealed record HouseWork(Building Building, ItemList<StepWork> Steps, IRea
         var log = town.StandingLog().Where(l => l.Building == building.Key).ToList();
         var ticks = log.Where(l => l.Step is not null && l.Kind is LogKind.StepDone or LogKind.Seal).GroupBy(l => l.Step!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal);
         var results = log.Where(l => l.Kind == LogKind.Test && l.Test is not null).GroupBy(l => l.Test!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal);
-        var behind = BuildSteps.BehindIt(building.State);
+        var behind = BuildSteps.BehindIt(building);
         var known = tests.ToHashSet(StringComparer.Ordinal);
         var all = BuildSteps.All(town, building);
 

@@ -79,6 +79,7 @@ public static class ServeApp
         app.MapDownloads();
         app.MapNightScenes();
         app.MapBenchEntries();
+        app.MapBenchSteps();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
 

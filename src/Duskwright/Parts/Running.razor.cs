@@ -1,0 +1,64 @@
+using System.Globalization;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Quantities;
+using Duskwright.Study.Bench;
+using Duskwright.Study.Figures;
+using Duskwright.Towns;
+using Microsoft.AspNetCore.Components;
+
+namespace Duskwright.Parts;
+
+/// <summary>How long each pack has burnt by the log, how long it still does, and when its cells are changed.</summary>
+public partial class Running
+{
+    private const double MostHours = 1000;
+
+    private readonly Dictionary<string, string> _burnt = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _said = new(StringComparer.Ordinal);
+
+    /// <summary>The packs with lamps.</summary>
+    [Parameter, EditorRequired]
+    public IReadOnlyList<PackHours> Packs { get; set; } = [];
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    [Inject]
+    private TimeProvider Time { get; set; } = default!;
+
+    private string Burnt(string id) => _burnt.GetValueOrDefault(id) ?? Open.Town.Show.HoursPerDay.Hours.ToString("0.##", CultureInfo.InvariantCulture);
+
+    private static string Short(PackHours pack) =>
+        pack.ShowDays is not { } days ? "does not fade" : pack.LastsShow ? $"lasts the show, {Days(days)} and more" : days == 0 ? "does not last a day" : $"lasts {Days(days)}";
+
+    private static string Days(int days) => days == 1 ? "a day" : $"{days} days";
+
+    private static string Used(PackHours pack) =>
+        $"{FigureText.Of(pack.UsedHours, "h")} burnt {(pack.FreshSince is { } fresh ? $"since its cells were changed on {fresh.ToString("d MMMM", CultureInfo.InvariantCulture)}" : "by the log")}.";
+
+    private void Enter(PackHours pack, LogKind kind)
+    {
+        var id = pack.Pack.Supply.Id;
+        _said.Remove(id);
+        var hours = 0.0;
+        if (kind == LogKind.Burnt && !(double.TryParse(Burnt(id).Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out hours) && hours is > 0 and <= MostHours))
+        {
+            _said[id] = $"“{Burnt(id)}” is not a number of hours; write 8 or 7.5.";
+            return;
+        }
+
+        var now = Time.GetLocalNow().DateTime;
+        var entry = new LogEntry
+        {
+            Date = DateOnly.FromDateTime(now),
+            Time = new TimeOnly(now.Hour, now.Minute, now.Second),
+            Kind = kind,
+            Supply = id,
+            Burnt = kind == LogKind.Burnt ? Duration.FromHours(hours) : null,
+        };
+        if (Open.Enter(Guid.NewGuid().ToString("N"), _ => (entry, null)) is [var problem, ..])
+        {
+            _said[id] = $"{problem.Message} {problem.Remedy}";
+        }
+    }
+}
