@@ -12,6 +12,10 @@ namespace Duskwright.Book.Plans;
 public static class BoardPlan
 {
     private const double Edge = 12;
+
+    // Words and lines of a small board are those of a drawing at least this long on paper, mm.
+    private const double LeastLength = 160;
+
     private const double WireCorner = 14;
 
     /// <summary>Draws the board.</summary>
@@ -24,6 +28,7 @@ public static class BoardPlan
     {
         var board = study.Town.Board ?? throw new ArgumentException($"{study.Town.Name} has no board to draw.", nameof(study));
         var (width, depth) = (board.Width.Millimetres, board.Depth.Millimetres);
+        view = view with { Pen = Math.Min(view.Pen, Math.Max(width, depth) / LeastLength) };
         var houses = study.Buildings.Where(b => b.Building.Place is not null && view.Standing?.Contains(b.Building.Key) != false).Select(b => new HouseOnPlan(b, moment, depth)).ToList();
         List<Part> parts =
         [

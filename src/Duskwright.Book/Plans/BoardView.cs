@@ -33,6 +33,6 @@ public sealed record BoardView
     /// <summary>Whether label codes and the lengths of pairs stand under the names, as on paper.</summary>
     public bool WithLengths { get; init; }
 
-    /// <summary>Millimetres of board to a millimetre of paper.</summary>
+    /// <summary>Millimetres of board to a millimetre of paper, for its words and lines; a small board takes fewer.</summary>
     public double Pen { get; init; } = 4.5;
 }

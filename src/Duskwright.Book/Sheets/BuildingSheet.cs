@@ -30,9 +30,9 @@ internal static class BuildingSheet
 
     private static string Opening(TownStudy study, BuildingResult building)
     {
-        var place = study.Labels.First(l => l.Code == building.Code);
+        var terminals = string.Join(", ", study.Labels.Where(l => l.Code == building.Code).Select(l => l.Terminal));
         var size = building.Building.Place is { Width: { } width, Depth: { } depth } ? $" {width.Millimetres:0.#} × {depth.Millimetres:0.#} mm on the board." : "";
-        return $"House {building.Number}, label {building.Code} {place.Terminal}, {(building.Supply is { } pack ? $"pack {pack}" : "on no one pack")}. Pair of {building.Wire.Name}, {BenchBook.Millimetres(building.PairLength)} long. Takes {BenchBook.WithBand(building.Current)}.{size}";
+        return $"House {building.Number}, label {building.Code} {terminals}, {(building.Supply is { } pack ? $"pack {pack}" : "on no one pack")}. Pair of {building.Wire.Name}, {BenchBook.Millimetres(building.PairLength)} long. Takes {BenchBook.WithBand(building.Current)}.{size}";
     }
 
     // Walls and cards where they first fit, the highest place first, then the leftmost; a page is filled before the next begins.

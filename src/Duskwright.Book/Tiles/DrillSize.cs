@@ -13,5 +13,5 @@ internal static class DrillSize
     /// <returns>The bore as stated; else the least drill that passes its pairs; none where no pair uses it.</returns>
     internal static double? Of(TownStudy study, FeedHole hole) => hole.Bore is { } bore
         ? bore.Millimetres
-        : HoleDrill.Millimetres(study.Buildings.Where(b => b.Building.FeedHole == hole.Id && b.Lamps.Count > 0).Select(b => b.Wire)) is > 0 and var drill ? drill : null;
+        : HoleDrill.Millimetres(study.Buildings.Where(b => b.Building.FeedHole == hole.Id && b.Lamps.Count > 0).SelectMany(b => b.Lamps.DistinctBy(l => l.SwitchGroup).Select(_ => b.Wire))) is > 0 and var drill ? drill : null;
 }

@@ -12,7 +12,7 @@ internal static class CutRows
     internal static ItemList<CutRow> Of(TownStudy study, ResolvedTown resolved)
     {
         var town = study.Town;
-        var labels = study.Labels.ToDictionary(l => l.Code, l => l.Terminal, StringComparer.Ordinal);
+        var labels = study.Labels.ToLookup(l => l.Code, l => l.Terminal, StringComparer.Ordinal);
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var standing = Standing.In(resolved);
         var rows = new List<CutRow>();
@@ -24,7 +24,7 @@ internal static class CutRows
             }
 
             var laid = standing.Pair(building.Building);
-            rows.Add(new CutRow($"{result.Code} {labels[result.Code]}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid));
+            rows.AddRange(labels[result.Code].Select(terminal => new CutRow($"{result.Code} {terminal}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid)));
             if (building.Building.State is BuildingState.Idea or BuildingState.Shell)
             {
                 rows.AddRange(building.Lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => new CutRow(

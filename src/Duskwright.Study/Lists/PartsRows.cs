@@ -35,7 +35,7 @@ internal static class PartsRows
             rows.Add(Pieces($"{FigureText.Of(value.Key, "Ω")} {resistor.Name}", "one in each lamp's lead", value.Count(), Up(value.Count() * spare), resistor.SoldBy, resistor.Price?.Units));
         }
 
-        var pairs = toLay.Select(b => (b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical));
+        var pairs = toLay.SelectMany(b => Enumerable.Repeat((b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical), Pairs(b))).ToList();
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var tails = lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => (Wire: tailWire, Metres: 2 * l.TailMetres));
         foreach (var wire in pairs.Concat(tails).GroupBy(w => w.Wire))
@@ -58,7 +58,7 @@ internal static class PartsRows
 
         if (town.Supplies.Count > 0)
         {
-            AddBank(town, standing, rows, toLay.Count);
+            AddBank(town, standing, rows, pairs.Count);
         }
 
         return rows.ToItemList();
@@ -85,6 +85,9 @@ internal static class PartsRows
             rows.Add(Pieces(part.Name, "one at each pack that has none", fuse.Count(), 0, 1, part.Price?.Units));
         }
     }
+
+    // A house has a pair for each switch that its lamps hang on.
+    private static int Pairs(ResolvedBuilding building) => building.Lamps.DistinctBy(l => l.SwitchGroup).Count();
 
     private static PartsRow Wire(WirePart wire, double metres, double spare)
     {

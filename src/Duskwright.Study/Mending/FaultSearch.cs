@@ -142,8 +142,13 @@ internal sealed class FaultSearch
         var (lamp, building) = fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.PairNicked
             ? ("", fault.Place)
             : fault.Kind == FaultKind.CellFlat ? ("", "") : (_faults.Circuit.Lamps[fault.Index].Input.Name, _faults.Circuit.Lamps[fault.Index].Building);
-        return building.Length == 0 ? (lamp, "", false) : (lamp, Name(building), _buildings[building].Building.State == BuildingState.Fixed);
+        return building.Length == 0 ? (lamp, "", false) : (lamp, lamp.Length == 0 ? PairName(fault) : Name(building), _buildings[building].Building.State == BuildingState.Fixed);
     }
+
+    // A house whose lamps hang on several switches has a pair for each.
+    private string PairName(Fault fault) => _faults.Table.Tagged.Pairs.Count(p => p.Name == fault.Place) > 1
+        ? $"{Name(fault.Place)} on switch {_faults.Circuit.Lamps[_faults.Table.Tagged.Pairs[fault.Index].Lamps[0]].Group}"
+        : Name(fault.Place);
 
     private string Words(Fault fault)
     {

@@ -80,9 +80,9 @@ internal static class TestPointParts
         (int, Element) Cut(int e, double share) => (e, ((ResistorElement)elements[e]) with { Ohms = Math.Max(Network.LeastOhms, ((ResistorElement)elements[e]).Ohms * (1 + share)) });
         var isSaid = ((ResistorElement)least[pair.Plus]).Ohms == ((ResistorElement)most[pair.Plus]).Ohms;
         return isSaid
-            ? new Factor($"pair of {pair.Building}", [Cut(pair.Plus, Usual.Wire), Cut(pair.Minus, Usual.Wire)], [Cut(pair.Plus, -Usual.Wire), Cut(pair.Minus, -Usual.Wire)], 1, true)
+            ? new Factor($"pair of {pair.Building} on {pair.Group}", [Cut(pair.Plus, Usual.Wire), Cut(pair.Minus, Usual.Wire)], [Cut(pair.Plus, -Usual.Wire), Cut(pair.Minus, -Usual.Wire)], 1, true)
             : new Factor(
-                $"pair of {pair.Building}",
+                $"pair of {pair.Building} on {pair.Group}",
                 [(pair.Plus, least[pair.Plus]), (pair.Minus, least[pair.Minus])],
                 [(pair.Plus, most[pair.Plus]), (pair.Minus, most[pair.Minus])],
                 unknown ? EvenDeviations : LimitDeviations,

@@ -76,7 +76,7 @@ internal sealed class CircuitNetwork
             foreach (var pair in group.Pairs)
             {
                 var (from, to) = junctions[pair.Junction];
-                _pairs.Add(new CircuitPair(pair.Building, _elements.Count, _elements.Count + 1));
+                _pairs.Add(new CircuitPair(pair.Building, group.Id, _elements.Count, _elements.Count + 1));
                 var house = Wire($"plus wire of {pair.Building}", from, _nodes++, pair.ConductorOhms).B;
                 var back = Wire($"minus wire of {pair.Building}", _nodes++, to, pair.ConductorOhms).A;
                 foreach (var lamp in pair.Lamps)
@@ -102,5 +102,5 @@ internal sealed record CircuitLamp(string Building, LampInput Input, string Grou
 /// <summary>A supply in a network. <see cref="Source"/> is the index of its element, <see cref="Plus"/> its node; no law means regulated.</summary>
 internal sealed record CircuitPack(PackInput Input, int Source, int Plus, PackLaw? Law);
 
-/// <summary>A pair in a network. <see cref="Plus"/> and <see cref="Minus"/> are the indices of its wires.</summary>
-internal sealed record CircuitPair(string Building, int Plus, int Minus);
+/// <summary>A pair in a network: a building has one for each switch it hangs on. <see cref="Plus"/> and <see cref="Minus"/> are the indices of its wires.</summary>
+internal sealed record CircuitPair(string Building, string Group, int Plus, int Minus);

@@ -17,12 +17,35 @@ public partial class StartPlace
         Recount();
     }
 
+    // Each is a whole town to study: the page does not wait for them.
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender)
+        {
+            return;
+        }
+
+        foreach (var town in ExampleTown.All.Where(t => !t.IsDrawn))
+        {
+            await Task.Run(() => town.Picture);
+            StateHasChanged();
+        }
+    }
+
     private void Recount() => _plan = TypedPlan.Of(_text);
 
     // The maker makes it any other size.
     private void BeginEmpty()
     {
         if (Open.Begin(new SizeBoard(Length.FromMillimetres(1200), Length.FromMillimetres(800)).Apply(new Town { Name = "My town" })).Count == 0)
+        {
+            Navigation.NavigateTo("/town");
+        }
+    }
+
+    private void Visit(ExampleTown town)
+    {
+        if (Open.TurnTo(town).Count == 0)
         {
             Navigation.NavigateTo("/town");
         }

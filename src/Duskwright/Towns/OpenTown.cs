@@ -150,6 +150,11 @@ public sealed class OpenTown : IDisposable
         return opened.File is { } file ? Turn(file) : opened.Problems;
     });
 
+    /// <summary>Turns to a town that came with the program; its first change begins a file of the maker's own.</summary>
+    /// <param name="example">The town.</param>
+    /// <returns>What kept it from being opened; this town then stays open.</returns>
+    public ItemList<Problem> TurnTo(ExampleTown example) => Do(() => Turn(InMemory(example.Town)));
+
     /// <summary>Takes the last edit back.</summary>
     public void Undo() => Do(() => _desk.File.Undo());
 
