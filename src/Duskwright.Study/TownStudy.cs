@@ -85,6 +85,9 @@ public sealed class TownStudy
     /// <summary>The houses whose windows differ in colour so that it is noticed, each with its most unlike two, the most unlike first.</summary>
     public ItemList<UnlikeColours> UnlikeColours => Results.UnlikeColours.Of(this);
 
+    /// <summary>How far the cells of each pack are by the log, when they are due, and what to pack as spares.</summary>
+    public ItemList<PackRunning> Running => PackRunning.Of(this);
+
     /// <summary>How long each kind of lamp lives when the town is lit as its show says.</summary>
     public ItemList<LampLife> LampLives => LampLife.Of(this);
 

@@ -10,14 +10,17 @@ namespace Duskwright.Benchmarks.Faults;
 internal static class FaultsBenchmark
 {
     private const int CasesOfEach = 500;
-    private const int Seed = 7;
+    private const int TownSeed = 7;
+
+    // The finder was made with cases of other seeds before its eyes.
+    private const int Seed = 2031;
 
     internal static int Run()
     {
         var study = TownStudy.Of(TownJson.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "examples", "saltmarrow.json"))).Town!);
         var table = new Table().AddColumns("claim", "goal", "measured", "holds");
         var holds = true;
-        foreach (var (name, packs) in new[] { ("Saltmarrow", TrialPack.Of(study)), ("200 buildings", TrialPack.Generated(200, Seed)) })
+        foreach (var (name, packs) in new[] { ("Saltmarrow", TrialPack.Of(study)), ("200 buildings", TrialPack.Generated(200, TownSeed)) })
         {
             var boards = packs.ConvertAll(p => new TrialBoard(p));
             foreach (var meter in new[] { true, false })
@@ -38,7 +41,7 @@ internal static class FaultsBenchmark
         Console.WriteLine($"{with}: {sizes.Count(s => !s.Unseen)} classes of faults, sizes {string.Join(", ", sizes.Where(s => !s.Unseen).GroupBy(s => s.Size).OrderBy(g => g.Key).Select(g => $"{g.Count()} of {g.Key}"))}; {sizes.Where(s => s.Unseen).Sum(s => s.Size)} show nothing");
         var chance = new Random(Seed);
         var references = new Dictionary<TrialBoard, TrialReference>();
-        var (ours, theirs) = (new TrialScore(), new TrialScore());
+        var (ours, theirs, asked) = (new TrialScore(), new TrialScore(), new List<(int Tests, bool Named, bool Right)>());
         for (var c = 0; c < CasesOfEach; c++)
         {
             var board = boards[chance.Next(boards.Count)];
@@ -49,6 +52,7 @@ internal static class FaultsBenchmark
             }
 
             ours.Note(made.What, Classes(board, FaultFinder.Rank(board.Table, made.Observed(), meter), meter), made.Truth);
+            asked.Add(TrialDialogue.Of(board, made, meter, ranking => Classes(board, ranking, meter)));
             theirs.Note(made.What, reference.Classes(made.Seen, made.Amps, made.Volts, meter), made.Truth);
         }
 
@@ -61,6 +65,10 @@ internal static class FaultsBenchmark
         AnsiConsole.Write(missed);
         var holds = Row(table, $"{with}: calibration error", "at most 0.05", Text(ours.CalibrationError, "0.000"), ours.CalibrationError <= 0.05);
         Row(table, $"{with}: log score, ours and reference", "stated", $"{Text(ours.LogScore, "0.00")} and {Text(theirs.LogScore, "0.00")}", true);
+        var median = asked.Select(a => a.Tests).Order().ElementAt(asked.Count / 2);
+        var named = asked.Where(a => a.Named).ToList();
+        holds &= Row(table, $"{with}: median number of tests (a look over all windows is one, volts and amperes are one) till named with probability {Text(TrialDialogue.Named, "0.0")} or no further apart", "at most 3", Text(median, "0"), median <= 3);
+        Row(table, $"{with}: named so, and right when named", "stated", $"{Text(100.0 * named.Count / asked.Count, "0.0")} %, {Text(100.0 * named.Count(a => a.Right) / Math.Max(1, named.Count), "0.0")} %; most tests {asked.Max(a => a.Tests)}", true);
         holds &= Beside("in first place", ours.First, theirs.First, 0.85);
         holds &= Beside("among the first three", ours.FirstThree, theirs.FirstThree, 0.97);
         return holds;

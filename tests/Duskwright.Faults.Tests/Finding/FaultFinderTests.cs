@@ -49,6 +49,46 @@ public sealed class FaultFinderTests
         Assert.True(ranking.Faults[0].Share + ranking.Faults[1].Share > 0.95);
     }
 
+    // Ohm's law: a pair of 0.5 Ω each way, shorted at its end, takes 1 A from a pack whose volts have broken down to 1 V, whatever its
+    // cells and the meter's burden are.
+    [Fact]
+    public void Volts_and_amperes_of_a_pack_that_broke_down_are_those_of_a_shorted_pair()
+    {
+        var seen = Seen(dark: "A1 A2 A3 A4 A5 B1 B2 B3").Read(0, new VoltsReading(0.99, 1.01)).Read(0, new AmpsReading(0.97, 1.03));
+        var ranking = FaultFinder.Rank(Table, seen, meter: true);
+        Assert.All(ranking.Faults.Take(2), f => Assert.Equal(FaultKind.PairShorted, f.Fault.Kind));
+        Assert.True(ranking.Faults[0].Share + ranking.Faults[1].Share > 0.95);
+        Assert.False(FaultFinder.Rank(Table, seen.Read(0, new AmpsReading(0.27, 0.33)), meter: true).Faults[0].Explains);
+    }
+
+    // Common practice, no source: less current at the same volts means a lamp out, on tired cells as on fresh ones.
+    [Theory]
+    [InlineData(4.3)]
+    [InlineData(3.9)]
+    public void Tired_cells_are_not_taken_for_a_lamp_out_where_volts_are_read_too(double volts)
+    {
+        var sound = OnVolts(volts, none: true);
+        var well = FaultFinder.Rank(Table, Lit(volts, sound), meter: true);
+        var less = FaultFinder.Rank(Table, Lit(volts, OnVolts(volts, none: false)), meter: true);
+        Assert.True(well.Healthy > 0.5 && well.Healthy > less.Healthy);
+    }
+
+    // Kirchhoff's laws for eight lamps alike, solved by halving: each takes the current at which its own volts and its resistor's make up the pack's.
+    private static double OnVolts(double volts, bool none)
+    {
+        var (low, high) = (1e-9, 0.02);
+        for (var i = 0; i < 60; i++)
+        {
+            var amps = (low + high) / 2;
+            (low, high) = 2.70 + (0.055 * Math.Log(amps / 1e-3)) + (12 * (amps - 1e-3)) + (820 * amps) < volts ? (amps, high) : (low, amps);
+        }
+
+        return (none ? 8 : 7) * low;
+    }
+
+    private static Observation Lit(double volts, double amps) =>
+        Seen(dark: "none").Read(0, new VoltsReading(volts - 0.03, volts + 0.03)).Read(0, new AmpsReading(amps * 0.98, amps * 1.02));
+
     [Fact]
     public void After_one_dark_lamp_the_next_look_is_at_its_neighbour_in_the_house()
     {
