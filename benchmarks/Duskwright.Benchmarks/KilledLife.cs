@@ -7,6 +7,8 @@ namespace Duskwright.Benchmarks;
 /// <summary>One life of a writer: begun, heard, killed; and what it had acknowledged by then.</summary>
 internal sealed class KilledLife
 {
+    private const int MostStrokes = 16;
+    private const int MostMillisecondsMore = 60;
     private readonly List<(string Verb, string Word, string Value)> _heard = [];
 
     /// <summary>Edits acknowledged, by revision: the mark each left.</summary>
@@ -16,7 +18,7 @@ internal sealed class KilledLife
     internal bool InStarting => _heard.Count == 0;
 
     /// <summary>Strokes acknowledged.</summary>
-    internal int Acknowledged => _heard.Count(h => h.Verb == "did");
+    internal int Acknowledged { get; private set; }
 
     /// <summary>Whether it was killed with a stroke begun and not acknowledged.</summary>
     internal bool MidStroke => _heard is [.., ("will", _, _)];
@@ -31,16 +33,20 @@ internal sealed class KilledLife
         var start = new ProcessStartInfo("dotnet", [Writer, KillsWriter.Word, path, random.Next().ToString(CultureInfo.InvariantCulture)]) { RedirectStandardOutput = true, RedirectStandardError = true };
         using var writer = Process.Start(start)!;
         var life = new KilledLife();
-        using var open = new ManualResetEventSlim();
+        using var enough = new ManualResetEventSlim();
+        var wished = random.Next(MostStrokes + 1);
         var hearing = Task.Run(() =>
         {
             while (writer.StandardOutput.ReadLine() is { } line)
             {
                 life.Hear(line);
-                open.Set();
+                if (life.Acknowledged >= wished)
+                {
+                    enough.Set();
+                }
             }
 
-            open.Set();
+            enough.Set();
         });
 
         // One in seven is killed while it starts, opens or makes its file; the others in the midst of their strokes.
@@ -50,8 +56,9 @@ internal sealed class KilledLife
         }
         else
         {
-            open.Wait();
-            Thread.Sleep(random.Next(150));
+            // By strokes and not by the clock, so that as much is at stake on a busy machine as on an idle one.
+            enough.Wait();
+            Thread.Sleep(random.Next(MostMillisecondsMore));
         }
 
         if (writer.HasExited)
@@ -105,6 +112,7 @@ internal sealed class KilledLife
             Marks[long.Parse(words[1], CultureInfo.InvariantCulture)] = _heard[^1].Value;
         }
 
+        Acknowledged += words[0] == "did" ? 1 : 0;
         _heard.Add((words[0], words[1], words[^1]));
     }
 
