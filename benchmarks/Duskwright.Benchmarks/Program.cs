@@ -1,6 +1,7 @@
 using System.Globalization;
 using Duskwright.Benchmarks;
 using Duskwright.Benchmarks.Cells;
+using Duskwright.Benchmarks.Editing;
 using Duskwright.Benchmarks.Faults;
 using Duskwright.Benchmarks.Harness;
 
@@ -14,6 +15,7 @@ return args switch
     ["faults"] => FaultsBenchmark.Run(),
     ["circuits"] => CircuitsBenchmark.Run(),
     ["calendar", .. var rest] => CalendarBenchmark.Run(Folder(rest)),
+    ["editing"] => await EditingBenchmark.RunAsync(),
     ["kills"] => KillsBenchmark.Run(),
 
     // The kills benchmark runs itself as its writer.
@@ -28,6 +30,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: book, circuits, cells, faults, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
+    Console.Error.WriteLine("Name a room: book, circuits, cells, editing, faults, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
     return 2;
 }

@@ -2,17 +2,32 @@ using System.Collections.Concurrent;
 
 namespace Duskwright.Study;
 
-/// <summary>Answers kept by the narrow record they were computed from, for this study and the one before it.</summary>
-/// <remarks>Every answer is a pure function of its key, so a kept answer and a fresh one are the same.</remarks>
+/// <summary>Answers kept by the narrow record they were computed from, for this study and the few before it.</summary>
+/// <remarks>
+/// Every answer is a pure function of its key, so a kept answer and a fresh one are the same. The few before count because a quick
+/// hand overtakes the slower answers of the last edits.
+/// </remarks>
 internal sealed class Memo(Memo? before)
 {
+    private const int MostEarlier = 8;
     private readonly ConcurrentDictionary<object, Lazy<object>> _answers = new();
-    private readonly ConcurrentDictionary<object, Lazy<object>>? _earlier = before?._answers;
+    private readonly ConcurrentDictionary<object, Lazy<object>>[] _earlier = before is null ? [] : [before._answers, .. before._earlier.Take(MostEarlier - 1)];
 
     internal TAnswer Get<TKey, TAnswer>(TKey key, Func<TKey, TAnswer> compute)
         where TKey : notnull
         where TAnswer : notnull =>
-        (TAnswer)_answers.GetOrAdd(
-            (typeof(TAnswer), key),
-            _ => _earlier is not null && _earlier.TryGetValue((typeof(TAnswer), key), out var kept) ? kept : new Lazy<object>(() => compute(key))).Value;
+        (TAnswer)_answers.GetOrAdd((typeof(TAnswer), key), known => Kept(known) ?? new Lazy<object>(() => compute(key))).Value;
+
+    private Lazy<object>? Kept(object key)
+    {
+        foreach (var answers in _earlier)
+        {
+            if (answers.TryGetValue(key, out var kept))
+            {
+                return kept;
+            }
+        }
+
+        return null;
+    }
 }

@@ -36,7 +36,7 @@ public sealed class TownStudy
     {
         Town = town;
         _memo = memo;
-        _resolved = new(() => ResolvedTown.Of(town));
+        _resolved = new(() => ResolvedTown.Of(town, _memo));
         _circuits = new(() => CircuitResults.Of(_resolved.Value, _memo));
         _buildings = new(() => BuildingResults.Of(_resolved.Value, _circuits.Value, _memo));
         _packs = new(() => PackResults.Of(_resolved.Value, _circuits.Value, _memo));

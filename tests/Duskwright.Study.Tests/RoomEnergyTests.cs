@@ -12,7 +12,7 @@ public class RoomEnergyTests
     [Fact]
     public void In_every_room_of_Saltmarrow_light_out_of_panes_and_light_swallowed_is_light_sent_out()
     {
-        var resolved = ResolvedTown.Of(Demo.Saltmarrow);
+        var resolved = ResolvedTown.Of(Demo.Saltmarrow, new Memo(null));
         var rooms = PaneResults.Queries(resolved, CircuitResults.Of(resolved, new Memo(null))).Select(q => q.Answer()).ToList();
         Assert.True(rooms.Count > 20);
         foreach (var room in rooms)

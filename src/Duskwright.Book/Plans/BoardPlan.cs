@@ -29,7 +29,8 @@ public static class BoardPlan
         var board = study.Town.Board ?? throw new ArgumentException($"{study.Town.Name} has no board to draw.", nameof(study));
         var (width, depth) = (board.Width.Millimetres, board.Depth.Millimetres);
         view = view with { Pen = Math.Min(view.Pen, Math.Max(width, depth) / LeastLength) };
-        var houses = study.Buildings.Where(b => b.Building.Place is not null && view.Standing?.Contains(b.Building.Key) != false).Select(b => new HouseOnPlan(b, moment, depth)).ToList();
+        var lamps = moment.Lamps.ToLookup(l => l.Building, StringComparer.Ordinal);
+        var houses = study.Buildings.Where(b => b.Building.Place is not null && view.Standing?.Contains(b.Building.Key) != false).Select(b => new HouseOnPlan(b, [.. lamps[b.Building.Key]], depth)).ToList();
         List<Part> parts =
         [
             new Part([new Stroke(new Trace().To(0, depth).Line(9, depth + 9).Line(width + 9, depth + 9).Line(width + 9, 9).Line(width, 0).Line(width, depth).Closed(), Inks.Side), new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Quay)]),

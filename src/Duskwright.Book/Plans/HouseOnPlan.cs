@@ -20,7 +20,7 @@ internal sealed class HouseOnPlan
     private readonly double _depth;
     private readonly double _lit;
 
-    internal HouseOnPlan(BuildingResult result, Moment moment, double boardDepth)
+    internal HouseOnPlan(BuildingResult result, IReadOnlyCollection<LampAtMoment> now, double boardDepth)
     {
         _result = result;
         var place = result.Building.Place!;
@@ -28,7 +28,6 @@ internal sealed class HouseOnPlan
         _depth = place.Outline.Count > 2 ? 2 * place.Outline.Max(p => Math.Abs(p.Y.Millimetres)) : place.Round ? _width : place.Depth?.Millimetres ?? UsualSide;
         X = place.At.X.Millimetres;
         Y = boardDepth - place.At.Y.Millimetres;
-        var now = moment.Lamps.Where(l => l.Building == result.Building.Key).ToList();
         _lit = now.Count == 0 ? 0 : now.Average(l => (l.Lightness / 100) * (l.ReadsAsLit == false ? InkOfUnreadPane : 1));
         Panes = result.Building.Kind == BuildingKind.House ? [.. Strokes()] : [];
     }

@@ -33,7 +33,9 @@ internal static class Labels
                 new(house.Left - gap - width, house.MidY - (height / 2)),
             ];
             var boxes = places.Select(p => SKRect.Create(p, new SKSize(width, height))).ToList();
-            var box = boxes.OrderBy(b => busy.Sum(t => Shared(b, t)) + (b.Width * b.Height) - Shared(b, board)).First();
+            var reach = boxes.Aggregate(SKRect.Union);
+            var near = busy.Where(t => t.Left < reach.Right && reach.Left < t.Right && t.Top < reach.Bottom && reach.Top < t.Bottom).ToList();
+            var box = boxes.OrderBy(b => near.Sum(t => Shared(b, t)) + (b.Width * b.Height) - Shared(b, board)).First();
             busy.Add(box);
             var y = (double)box.Top;
             foreach (var line in lines)

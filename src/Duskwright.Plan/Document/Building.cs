@@ -7,8 +7,15 @@ namespace Duskwright.Plan.Document;
 /// <remarks>A name is enough; a number of LEDs and a rough distance to the bank make it worth computing.</remarks>
 public sealed record Building
 {
+    // Asked for many thousand times in a large town, and made of the name alone.
+    private MadeOfName _slug;
+
     /// <summary>What the maker calls it.</summary>
-    public required string Name { get; init; }
+    public required string Name
+    {
+        get;
+        init => (field, _slug) = (value, default);
+    }
 
     /// <summary>How other parts of the document refer to it; the name in small letters where nothing is said.</summary>
     public string? Id { get; init; }
@@ -69,7 +76,7 @@ public sealed record Building
 
     /// <summary>The name by which the rest of the document refers to the building.</summary>
     [JsonIgnore]
-    public string Key => Id ?? Slug.Of(Name);
+    public string Key => Id ?? (_slug.Text ??= Slug.Of(Name));
 
     /// <summary>Every lamp that is described room by room, with the room it stands in.</summary>
     /// <returns>Ground floor first, in the order written.</returns>
@@ -78,4 +85,16 @@ public sealed record Building
         from room in storey.Rooms
         from lamp in room.Lamps
         select (storey, room, lamp);
+
+    // Made of the name, so it takes no part in whether two buildings are equal.
+    private struct MadeOfName : IEquatable<MadeOfName>
+    {
+        internal string? Text;
+
+        public readonly bool Equals(MadeOfName other) => true;
+
+        public override readonly bool Equals(object? obj) => obj is MadeOfName;
+
+        public override readonly int GetHashCode() => 0;
+    }
 }

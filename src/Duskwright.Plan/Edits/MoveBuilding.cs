@@ -18,6 +18,15 @@ public sealed record MoveBuilding(string Building, Placement? Place, string Word
     public static bool May(Town town, string building) =>
         town.Buildings.Any(b => b.Key == building && b.State != BuildingState.Fixed) && !town.Routes.Any(r => r.Building == building && r.Laid);
 
+    /// <summary>The same for every building at once.</summary>
+    /// <param name="town">The town.</param>
+    /// <returns>Whether each may be moved, by its key.</returns>
+    public static IReadOnlyDictionary<string, bool> MayEach(Town town)
+    {
+        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        return town.Buildings.ToDictionary(b => b.Key, b => b.State != BuildingState.Fixed && !laid.Contains(b.Key), StringComparer.Ordinal);
+    }
+
     /// <inheritdoc/>
     public override Town Apply(Town town) => !May(town, Building)
         ? town

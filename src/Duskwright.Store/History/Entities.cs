@@ -1,6 +1,7 @@
+using System.Collections;
+using System.Runtime.CompilerServices;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Duskwright.Plan.Document;
@@ -19,7 +20,8 @@ internal static class Entities
     // What an item is called by, the first that it has.
     private static readonly string[] Names = ["id", "name", "building", "date"];
 
-    private static readonly JsonSerializerOptions Compact = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    // An edit changes few items and leaves the others the same objects; what one is as text never changes, for none of them can.
+    private static readonly ConditionalWeakTable<object, Item> Known = [];
 
     /// <summary>Cuts a town into pieces.</summary>
     /// <param name="town">The town.</param>
@@ -27,20 +29,21 @@ internal static class Entities
     internal static SortedDictionary<string, string> Of(Town town)
     {
         var pieces = new SortedDictionary<string, string>(StringComparer.Ordinal);
-        foreach (var (field, value) in JsonNode.Parse(TownJson.Write(town))!.AsObject())
+        foreach (var (field, value) in TownFields.Said(town))
         {
-            if (value is JsonArray { Count: > 0 } items && items.All(i => i is JsonObject))
+            var items = value is IEnumerable list and not string ? list.Cast<object>().Select(i => Known.GetValue(i, Item.Of)).ToList() : [];
+            if (items.Count > 0 && items.TrueForAll(i => i.IsObject))
             {
                 var keys = Keys(items);
                 pieces[$"{field}/"] = Text(new JsonArray([.. keys.Select(k => JsonValue.Create(k))]));
                 foreach (var (key, item) in keys.Zip(items))
                 {
-                    pieces[ItemPath(field, key)] = Text(item!);
+                    pieces[ItemPath(field, key)] = item.Text;
                 }
             }
             else
             {
-                pieces[field] = Text(value!);
+                pieces[field] = Text(TownFields.Node(value));
             }
         }
 
@@ -85,19 +88,18 @@ internal static class Entities
         return hash.GetHashAndReset();
     }
 
-    private static List<string> Keys(JsonArray items)
+    private static List<string> Keys(List<Item> items)
     {
         var taken = new HashSet<string>(StringComparer.Ordinal);
         var next = new Dictionary<string, int>(StringComparer.Ordinal);
         var keys = new List<string>(items.Count);
         foreach (var item in items)
         {
-            var called = Names.Select(n => item![n]).OfType<JsonValue>().Select(v => v.ToString()).FirstOrDefault(n => n.Length > 0) ?? "item";
-            var key = called;
+            var key = item.Called;
             while (!taken.Add(key))
             {
-                next[called] = next.GetValueOrDefault(called, 1) + 1;
-                key = $"{called}~{next[called]}";
+                next[item.Called] = next.GetValueOrDefault(item.Called, 1) + 1;
+                key = $"{item.Called}~{next[item.Called]}";
             }
 
             keys.Add(key);
@@ -109,5 +111,16 @@ internal static class Entities
     // Escaped as JSON text is, so that no character of a name can end a path or a line.
     private static string ItemPath(string field, string key) => $"{field}/{Text(JsonValue.Create(key))[1..^1]}";
 
-    private static string Text(JsonNode node) => node.ToJsonString(Compact);
+    private static string Text(JsonNode node) => TownFields.Line(node);
+
+    /// <summary>An item of a list as text, and what it is called by.</summary>
+    private sealed record Item(string Called, string Text, bool IsObject)
+    {
+        internal static Item Of(object value)
+        {
+            var node = TownFields.Node(value);
+            var called = node is JsonObject item ? Names.Select(n => item[n]).OfType<JsonValue>().Select(v => v.ToString()).FirstOrDefault(n => n.Length > 0) : null;
+            return new Item(called ?? "item", TownFields.Line(node), node is JsonObject);
+        }
+    }
 }

@@ -182,7 +182,7 @@ internal static class PackRules
 
     private static double? HoursAfter(Town edited, string supply, Memo memo)
     {
-        var input = CircuitInputs.Of(ResolvedTown.Of(edited), Corner.Typical).First(c => c.Packs.Any(p => p.Supply == supply));
+        var input = CircuitInputs.Of(ResolvedTown.Of(edited, memo), Corner.Typical).First(c => c.Packs.Any(p => p.Supply == supply));
         var run = memo.Get(input, CircuitRun.Of);
         var index = run.Circuit.Packs.Select((p, i) => (p, i)).First(x => x.p.Input.Supply == supply).i;
         return FadeFigures.HoursTo(run.Fades[index].Fade, edited.Show.DimShare, "")?.Value;

@@ -16,8 +16,13 @@ internal static class BuildingResults
         var town = resolved.Town;
         var codes = Codes.Of(town);
         var brightest = BrightestOfKind(resolved, circuits);
-        PaneResults.Prepare(resolved, circuits, memo);
-        return resolved.Buildings.Select((b, i) => Building(town, b, i + 1, codes[i], circuits, brightest, memo)).ToItemList();
+        var results = new BuildingResult[resolved.Buildings.Count];
+        Parallel.For(0, results.Length, i =>
+        {
+            var query = BuildingQuery.Of(town, resolved.Buildings[i], i + 1, codes[i], circuits, brightest);
+            results[i] = memo.Get(query, q => Building(town, resolved.Buildings[i], q.Number, q.Code, circuits, brightest, memo));
+        });
+        return ItemList.Of<BuildingResult>(results);
     }
 
     private static BuildingResult Building(

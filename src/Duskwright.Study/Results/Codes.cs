@@ -14,16 +14,15 @@ internal static class Codes
     private static string Free(string name, HashSet<string> taken)
     {
         var words = Slug.Of(name).ToUpperInvariant().Split('-').Where(w => w is not ("THE" or "A" or "S")).ToList();
-        words = words.Count == 0 ? ["X"] : words;
-        var letters = string.Concat(words);
-        var tries = new List<string>();
-        if (words.Count > 1)
-        {
-            tries.Add($"{words[0][0]}{words[1][0]}");
-        }
+        return Tries(words.Count == 0 ? ["X"] : words).First(taken.Add);
+    }
 
-        tries.AddRange(letters.Skip(1).Select(l => $"{letters[0]}{l}"));
-        tries.AddRange(Enumerable.Range(1, 999).Select(n => $"{letters[0]}{n}"));
-        return tries.First(taken.Add);
+    private static IEnumerable<string> Tries(List<string> words)
+    {
+        var letters = string.Concat(words);
+        var initials = words.Count > 1 ? [$"{words[0][0]}{words[1][0]}"] : Enumerable.Empty<string>();
+        return initials
+            .Concat(letters.Skip(1).Select(l => $"{letters[0]}{l}"))
+            .Concat(Enumerable.Range(1, 999).Select(n => $"{letters[0]}{n}"));
     }
 }

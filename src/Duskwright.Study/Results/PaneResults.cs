@@ -13,10 +13,6 @@ namespace Duskwright.Study.Results;
 /// <summary>Panes as results: each room solved once for one candela of each lamp, then weighed by the lamps' light.</summary>
 internal static class PaneResults
 {
-    /// <summary>Solves all rooms that are not known yet, several at a time.</summary>
-    internal static void Prepare(ResolvedTown resolved, CircuitResults circuits, Memo memo) =>
-        Parallel.ForEach(Queries(resolved, circuits), room => memo.Get(room, q => q.Answer()));
-
     /// <summary>Every room with a window and a lamp that shines.</summary>
     internal static IEnumerable<PaneQuery> Queries(ResolvedTown resolved, CircuitResults circuits) =>
         resolved.Buildings.SelectMany(b => Rooms(b, circuits)).Select(room => room.Query);

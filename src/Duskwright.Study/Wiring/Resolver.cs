@@ -139,7 +139,8 @@ internal static class Resolver
             return (Span3.Exactly(measured.Metres), LengthOrigin.Measured);
         }
 
-        if (town.Routes.FirstOrDefault(r => r.Building == building.Key) is { } route)
+        var key = building.Key;
+        if (town.Routes.FirstOrDefault(r => r.Building == key) is { } route)
         {
             return (Span3.Exactly(route.Length.Metres), LengthOrigin.Route);
         }

@@ -35,7 +35,7 @@ public partial class HouseEditor
 
     private static string Named(ChangeEventArgs e) => Value(e) is { Length: > 0 } id ? id : "as usual";
 
-    private static string Millimetres(Length? length) => length is { } l ? $"{l.Millimetres.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "";
+    private string Measured(Length? length) => Open.Lengths.Words(length);
 
     private static string Said(ResistorChoice? resistor) => resistor switch
     {
@@ -148,25 +148,25 @@ public partial class HouseEditor
         {
             Say(changed(null), $"{field} not said");
         }
-        else if (LengthText.Read(text, "mm") is { Length: var length })
+        else if (Open.Lengths.Read(text) is { } length)
         {
-            Say(changed(length), $"{field} {Millimetres(length)}");
+            Say(changed(length), $"{field} {Measured(length)}");
         }
         else
         {
-            Wrong(field, text, "a length like 470, 47 cm or 18 1/2 in");
+            Wrong(field, text, Open.Lengths.Example);
         }
     }
 
     private void Placed(string text, string field, Func<Length, Placement> changed)
     {
-        if (LengthText.Read(text, "mm") is { Length: var length })
+        if (Open.Lengths.Read(text) is { } length)
         {
-            Move(changed(length), $"{field} {Millimetres(length)}");
+            Move(changed(length), $"{field} {Measured(length)}");
         }
         else
         {
-            Wrong(field, text, "a length like 470, 47 cm or 18 1/2 in");
+            Wrong(field, text, Open.Lengths.Example);
         }
     }
 

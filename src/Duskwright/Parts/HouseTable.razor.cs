@@ -68,7 +68,7 @@ public partial class HouseTable
         _ => resistor.Value!.Value.Ohms.ToString("0.###", CultureInfo.InvariantCulture),
     };
 
-    private static string DistanceWords(Building house) => house.Distance is { } far ? $"{far.Millimetres.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "";
+    private string DistanceWords(Building house) => Open.Lengths.Words(house.Distance);
 
     private static string LedsWords(Building house) => house.Leds?.ToString(CultureInfo.InvariantCulture) ?? "";
 
@@ -150,13 +150,13 @@ public partial class HouseTable
         {
             Say(house with { Distance = null }, "distance not said");
         }
-        else if (LengthText.Read(text, "mm") is { Length: var length })
+        else if (Open.Lengths.Read(text) is { } length)
         {
             Say(house with { Distance = length }, $"{text} from the bank");
         }
         else
         {
-            Wrong(house, "Distance", text, "a length like 470, 47 cm or 18 1/2 in");
+            Wrong(house, "Distance", text, Open.Lengths.Example);
         }
     }
 

@@ -1,9 +1,7 @@
-using System.Globalization;
 using Duskwright.Book.Houses;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
-using Duskwright.Plan.Lists;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
@@ -33,7 +31,7 @@ public partial class LampTable
     {
         builder.OpenElement(0, "input");
         builder.AddAttribute(1, "aria-label", $"{column}, {spot.Name}");
-        builder.AddAttribute(2, "value", value is { } l ? $"{l.Millimetres.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "");
+        builder.AddAttribute(2, "value", Open.Lengths.Words(value));
         builder.AddAttribute(3, "placeholder", "not said");
         builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => Read($"{column}, {spot.Name}", spot, e.Value?.ToString()?.Trim() ?? "", changed)));
         builder.CloseElement();
@@ -45,13 +43,13 @@ public partial class LampTable
         {
             Say(spot, changed(null));
         }
-        else if (LengthText.Read(text, "mm") is { Length: var length })
+        else if (Open.Lengths.Read(text) is { } length)
         {
             Say(spot, changed(length));
         }
         else
         {
-            _wrong = $"{field}: “{text}” will not do; a length like 18, 1.8 cm or 3/4 in is allowed.";
+            _wrong = $"{field}: “{text}” will not do; {Open.Lengths.Example} is allowed.";
         }
     }
 

@@ -1,6 +1,5 @@
-using System.Globalization;
-using Duskwright.Plan.Lists;
 using Duskwright.Plan.Quantities;
+using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Parts;
@@ -10,7 +9,7 @@ public partial class LengthField
 {
     private string _typed = "";
     private string? _refused;
-    private (bool Shown, Length? Value) _was;
+    private (LengthRule? Rule, Length? Value) _was;
 
     [Parameter, EditorRequired]
     public string Label { get; set; } = "";
@@ -27,11 +26,14 @@ public partial class LengthField
     [Parameter]
     public EventCallback<Length?> Changed { get; set; }
 
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
     protected override void OnParametersSet()
     {
-        if (!_was.Shown || _was.Value != Value)
+        if (_was.Rule != Open.Lengths || _was.Value != Value)
         {
-            (_was, _typed, _refused) = ((true, Value), Value is { } l ? $"{l.Millimetres.ToString("0.#", CultureInfo.InvariantCulture)} mm" : "", null);
+            (_was, _typed, _refused) = ((Open.Lengths, Value), Open.Lengths.Words(Value), null);
         }
     }
 
@@ -44,13 +46,13 @@ public partial class LengthField
             return Changed.InvokeAsync(null);
         }
 
-        if (LengthText.Read(_typed, "mm") is { Length: var length })
+        if (Open.Lengths.Read(_typed) is { } length)
         {
             _refused = null;
             return Changed.InvokeAsync(length);
         }
 
-        _refused = $"{Label}: {(_typed.Length == 0 ? "nothing was typed" : $"“{_typed}” will not do")}; a length like 47, 4.7 cm or 1 3/4 in is allowed.";
+        _refused = $"{Label}: {(_typed.Length == 0 ? "nothing was typed" : $"“{_typed}” will not do")}; {Open.Lengths.Example} is allowed.";
         return Task.CompletedTask;
     }
 }

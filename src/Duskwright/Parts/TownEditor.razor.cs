@@ -2,7 +2,6 @@ using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
-using Duskwright.Plan.Lists;
 using Duskwright.Plan.Shapes;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
@@ -42,13 +41,13 @@ public partial class TownEditor
 
     private void Size()
     {
-        if (LengthText.Read(_width, "mm") is { Length: var width } && LengthText.Read(_depth, "mm") is { Length: var depth } && width.Millimetres > 0 && depth.Millimetres > 0)
+        if (Open.Lengths.Read(_width) is { } width && Open.Lengths.Read(_depth) is { } depth && width.Millimetres > 0 && depth.Millimetres > 0)
         {
             _ = Done(Open.Apply(new SizeBoard(width, depth)));
         }
         else
         {
-            _wrong = "The board needs a width and a depth, lengths like 1200, 80 cm or 31 1/2 in.";
+            _wrong = "The board needs a width and a depth, lengths like 1200 mm, 80 cm or 31 1/2 in.";
         }
     }
 

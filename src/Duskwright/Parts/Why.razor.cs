@@ -1,4 +1,5 @@
 using Duskwright.Study.Figures;
+using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Parts;
@@ -7,6 +8,9 @@ namespace Duskwright.Parts;
 public partial class Why
 {
     private bool _open;
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
 
     [Parameter, EditorRequired]
     public Figure Figure { get; set; } = default!;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Duskwright.Book.Drawings;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Web;
 
 namespace Duskwright.Pictures;
 
@@ -29,6 +28,4 @@ public partial class DrawnPicture
     private string ViewBox => $"{N(Drawing.Left)} {N(Drawing.Top)} {N(Drawing.Width)} {N(Drawing.Height)}";
 
     private static string N(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
-
-    private Task Pressed(KeyboardEventArgs e, string key) => e.Key is "Enter" or " " ? Picked.InvokeAsync(key) : Task.CompletedTask;
 }

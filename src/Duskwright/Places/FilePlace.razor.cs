@@ -27,6 +27,8 @@ public partial class FilePlace
         _point = "";
     }
 
+    private void Measure(Microsoft.AspNetCore.Components.ChangeEventArgs e) => Open.MeasureIn(LengthRule.All.First(r => r.Unit == e.Value?.ToString()));
+
     private void Compare(NamedPoint point) => (_compared, _comparison) = (point, Open.Since(point));
 
     private void GoBack(NamedPoint point)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Duskwright.Pictures;
 using Duskwright.Plan;
 using Duskwright.Plan.Edits;
+using Duskwright.Plan.Quantities;
 using Duskwright.Study.Findings;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
@@ -18,6 +19,8 @@ public partial class TownPlace
     private readonly HandScript _hand;
     private bool _all;
     private ElementReference _board;
+
+    private ItemList<Plan.Document.Route> _suggested = [];
 
     private ItemList<string> _together = [];
     private bool _ground;
@@ -41,35 +44,47 @@ public partial class TownPlace
     };
 
     private string Apart => Open.Town.Buildings.Where(b => _together.Contains(b.Key)).Select(b => b.Place?.At).ToList() is [{ } a, { } b]
-        ? string.Create(CultureInfo.InvariantCulture, $"From middle to middle they are {Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2)):0} mm apart.")
+        ? $"From middle to middle they are {Open.Lengths.Words(Length.FromMillimetres(Math.Round(Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2)))))} apart."
         : "";
 
     // Of what has a route already none is suggested here; the wires page compares.
-    private ItemList<Plan.Document.Route> Suggested => Open.Town.Board is null || Unrouted.Count == 0 ? [] : Open.SuggestedRoutes.Edit.Routes.Where(r => Unrouted.Contains(r.Building)).ToItemList();
+    private ItemList<Plan.Document.Route> Suggested => Open.IsSettled ? _suggested = Suggestions : _suggested;
+
+    private ItemList<Plan.Document.Route> Suggestions => Open.Town.Board is null || Unrouted.Count == 0 ? [] : Open.SuggestedRoutes.Edit.Routes.Where(r => Unrouted.Contains(r.Building)).ToItemList();
 
     private HashSet<string> Unrouted => Open.Town.Buildings.Where(b => b.Place is not null).Select(b => b.Key).Except(Open.Town.Routes.Select(r => r.Building)).ToHashSet(StringComparer.Ordinal);
 
-    private List<Finding> Spoiling => [.. Open.Study.Findings.Where(f => f.Severity == Severity.Spoils)];
+    // Findings take their time; until they have caught up those of before the last change stand.
+    private ItemList<Finding> Findings => Open.Settled?.Findings ?? [];
 
-    private List<Finding> Others => [.. Open.Study.Findings.Where(f => f.Severity != Severity.Spoils)];
+    private List<Finding> Spoiling => [.. Findings.Where(f => f.Severity == Severity.Spoils)];
+
+    private List<Finding> Others => [.. Findings.Where(f => f.Severity != Severity.Spoils)];
 
     private BuildingResult? House => Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == View.At);
+
+    private string AsOf => Open.IsSettled ? "" : Open.Settled is null ? "What is worth saying is being worked out." : "What is said here is as of before the last change; it is being worked out again.";
 
     private string Worst
     {
         get
         {
-            var spoils = Open.Study.Findings.Count(f => f.Severity == Severity.Spoils);
-            return spoils == 0 ? "Nothing spoils the show." : $"{spoils} {(spoils == 1 ? "thing spoils" : "things spoil")} the show or can do harm.";
+            var spoils = Findings.Count(f => f.Severity == Severity.Spoils);
+            return Open.Settled is null ? "" : spoils == 0 ? "Nothing spoils the show." : $"{spoils} {(spoils == 1 ? "thing spoils" : "things spoil")} the show or can do harm.";
         }
     }
 
     private static IEnumerable<(LampResult Lamp, (bool First, int Count) Place)> Kinds(BuildingResult house) =>
         house.Lamps.GroupBy(l => (l.Part.Id, l.Resistor.Value)).Select((g, i) => (g.First(), (i == 0, g.Count())));
 
-    private IEnumerable<Finding> Notes(Subject subject) => Open.Study.Findings.Where(f => f.Subject == subject);
+    private IEnumerable<Finding> Notes(Subject subject) => Findings.Where(f => f.Subject == subject);
 
-    private bool IsMovable(string key) => Open.Town.Buildings.Any(b => b.Key == key) ? MoveBuilding.May(Open.Town, key) : !key.StartsWith("pack:", StringComparison.Ordinal);
+    // Looked up for every thing on the board, so what the town says of each house is gathered once.
+    private Func<string, bool> Movable()
+    {
+        var may = MoveBuilding.MayEach(Open.Town);
+        return key => may.TryGetValue(key, out var house) ? house : !key.StartsWith("pack:", StringComparison.Ordinal);
+    }
 
     private void Pick(string key)
     {
@@ -163,6 +178,7 @@ public partial class TownPlace
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
+        Open.Settle();
         if (Open.Town.Board is not null)
         {
             await _hand.MountAsync(Js, _board, Coarse, Fine, zoomed: true);

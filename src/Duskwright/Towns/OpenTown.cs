@@ -34,6 +34,12 @@ public sealed class OpenTown : IDisposable
     /// <summary>Everything computed for it.</summary>
     public TownStudy Study => _desk.Study;
 
+    /// <summary>The results whose slower part is worked out too, of the town as it was a change or two ago while the newer are still to come; none just after opening.</summary>
+    public TownStudy? Settled => _desk.Settled;
+
+    /// <summary>Whether the slower part of the results has caught up with the town.</summary>
+    public bool IsSettled => ReferenceEquals(Settled, Study);
+
     /// <summary>Routes that could be taken for the buildings that have none.</summary>
     public RouteProposal SuggestedRoutes => _desk.Routes.Value;
 
@@ -161,6 +167,29 @@ public sealed class OpenTown : IDisposable
     /// <summary>Makes the last edit taken back again.</summary>
     public void Redo() => Do(() => _desk.File.Redo());
 
+    /// <summary>The unit in which the maker measures.</summary>
+    public LengthRule Lengths => _desk.Lengths;
+
+    /// <summary>Measures in another unit from now on, in every town.</summary>
+    /// <param name="rule">The unit.</param>
+    public void MeasureIn(LengthRule rule) => Do(() =>
+    {
+        _desk.Lengths = rule;
+        try
+        {
+            if (_desk.Home is { } home)
+            {
+                rule.KeepIn(home);
+            }
+
+            return [];
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            return [new Problem("", "not-remembered", $"The unit serves until the program ends; it could not be kept: {refused.Message}", "Look at the folder of your towns.")];
+        }
+    });
+
     /// <summary>Gives the town as it stands a name to come back to.</summary>
     /// <param name="name">The name.</param>
     /// <returns>What kept it from being named.</returns>
@@ -196,6 +225,9 @@ public sealed class OpenTown : IDisposable
             return _desk.File.Compare(point.Revision, _desk.File.Head.Id);
         }
     }
+
+    /// <summary>Works the slower part of the results out beside the editing, the newest town next; all are told when it is done.</summary>
+    public void Settle() => _desk.Settle();
 
     /// <summary>The same town for somebody who may look at it and change nothing.</summary>
     /// <returns>A town that follows this one and refuses every change.</returns>
@@ -279,6 +311,8 @@ public sealed class OpenTown : IDisposable
     /// <summary>What all who have the town open share.</summary>
     private sealed class Desk(WorkingFile file, string? home)
     {
+        private bool _settling;
+
         internal event Action? Changed;
 
         internal Lock Gate { get; } = new();
@@ -293,6 +327,50 @@ public sealed class OpenTown : IDisposable
 
         internal ItemList<Problem> Trouble { get; set; } = [];
 
+        internal LengthRule Lengths { get; set; } = LengthRule.KeptIn(home);
+
+        internal TownStudy? Settled { get; private set; }
+
         internal void Tell() => Changed?.Invoke();
+
+        internal void Settle()
+        {
+            lock (Gate)
+            {
+                if (_settling || ReferenceEquals(Settled, Study))
+                {
+                    return;
+                }
+
+                _settling = true;
+            }
+
+            _ = Task.Run(SettleAll);
+        }
+
+        // What cannot be worked out throws again where it is asked for, on the page of whoever asks.
+        private void SettleAll()
+        {
+            var (study, routes) = (Study, Routes);
+            try
+            {
+                _ = (study.Findings, routes.Value);
+            }
+            finally
+            {
+                bool newer;
+                lock (Gate)
+                {
+                    (Settled, _settling) = (study, false);
+                    newer = !ReferenceEquals(study, Study);
+                }
+
+                Tell();
+                if (newer)
+                {
+                    Settle();
+                }
+            }
+        }
     }
 }
