@@ -160,7 +160,7 @@ public partial class MakersQuestionsTests
         Assert.Equal(refused ? "mains" : null, question.Refused(given)?.Rule);
     }
 
-    // Source: the same limit: six adaptors of 12 V in a row are 72 V.
+    // Source: IEC 61140, the same limit: six adaptors of 12 V in a row are 72 V.
     [Theory]
     [InlineData("adaptor-12v", 5, false)]
     [InlineData("adaptor-12v", 6, true)]
