@@ -119,12 +119,12 @@ public sealed class ExampleTownTests : IDisposable
     public void A_ready_wired_lamp_on_a_tile_takes_about_four_milliamperes_and_a_half() => Assert.Equal(4.4e-3, Lamp("fennimarsh.json", "ferry-house", "L1").Current!.Value, 0.1e-3);
 
     // Filament current goes with the 0.55th power of the volts (handbook rule for lamps near their rated volts, from memory).
-    // Six bulbs and 0.36 A lose volts in the adaptor's 0.2 Ω and the fuse's 0.52 Ω, a floor's 0.18 A in its pair of 0.59 m of 22 AWG at 0.053 Ω/m
+    // Six bulbs and 0.36 A lose volts in the adaptor's 0.2 Ω and the fuse's 0.52 Ω, a floor's 0.18 A in its pair of 0.705 m of 22 AWG at 0.053 Ω/m
     // and its switch, a bulb's own in 0.4 m of 28 AWG at 0.21 Ω/m. Wires: common practice, no source.
     [Fact]
     public void An_old_bulb_takes_its_sixty_milliamperes_less_what_fuse_and_wires_keep()
     {
-        var lost = (0.36 * (0.2 + 0.52)) + (0.18 * ((2 * 0.053 * 0.59) + 0.05)) + (0.06 * 2 * 0.21 * 0.4);
+        var lost = (0.36 * (0.2 + 0.52)) + (0.18 * ((2 * 0.053 * 0.705) + 0.05)) + (0.06 * 2 * 0.21 * 0.4);
         Assert.Equal(0.060 * Math.Pow((12 - lost) / 12, 0.55), Lamp("quillet-house.json", "quillet-house", "L1").Current!.Value, 0.0003);
     }
 
