@@ -31,8 +31,6 @@ internal static class Laws
 
     internal static Law Sum { get; } = new("the sum of its parts", "Kirchhoff's current law", x => x.Sum());
 
-    internal static Law HoursLeft { get; } = new("hours left = hours to dim − hours burnt, never below 0", "arithmetic", x => Math.Max(0, x[0] - x[1]));
-
     internal static Law Product { get; } = new("one times the other", "arithmetic", x => x[0] * x[1]);
 
     internal static Law Facade { get; } = new("facade = 0.20 × light in the room ÷ π", "a matt wall of dark timber or brick throws back 0.20 (a lamp maker's table)", x => LeakSight.OutsideReflectance * x[0] / Math.PI);
