@@ -2,6 +2,7 @@ using System.Globalization;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Study;
+using Duskwright.Study.Bench;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Results;
 
@@ -32,7 +33,7 @@ internal static class RecordSheet
         flow.Table(
             [0.16f, 0.2f, 0.15f, 0.49f],
             ["day", "where", "what", "seen, read, written"],
-            log.Select(l => new[] { Day(l), Where(study, l), What(l.Kind), Reading(l) }).Concat(Enumerable.Repeat((string[])["________________", "____________________", "_______________", ""], RoomToWrite)));
+            log.Select(l => new[] { Day(l), Where(study, l), What(l.Kind), LogText.Reading(l) }).Concat(Enumerable.Repeat((string[])["________________", "____________________", "_______________", ""], RoomToWrite)));
     }
 
     private static string Contents(BuildingResult house) => string.Join("; ", house.Lamps
@@ -52,7 +53,7 @@ internal static class RecordSheet
     }
 
     private static string Last(List<LogEntry> log, Building building) =>
-        log.LastOrDefault(l => l.Building == building.Key && (l.Lit is not null || l.Looks.Count > 0 || l.Current is not null || l.Passed is not null)) is { } entry ? $"{Day(entry)}: {Reading(entry)}" : "";
+        log.LastOrDefault(l => l.Building == building.Key && (l.Lit is not null || l.Looks.Count > 0 || l.Current is not null || l.Passed is not null)) is { } entry ? $"{Day(entry)}: {LogText.Reading(entry)}" : "";
 
     private static string Day(LogEntry entry) => entry.Date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 
@@ -73,26 +74,4 @@ internal static class RecordSheet
         LogKind.CellsOut => "cells out",
         _ => "note",
     };
-
-    private static string Reading(LogEntry entry)
-    {
-        string?[] pieces =
-        [
-            entry.Passed switch { true => "passed", false => "not passed", null => null },
-            entry.Lit is { } lit ? $"{lit} lit" : null,
-            entry.Looks.Count > 0 ? string.Join(", ", entry.Looks.Select(l => $"{l.Lamp} {l.As switch { SeenAs.Lit => "lit", SeenAs.Dim => "dim", SeenAs.Dark => "dark", _ => "flickers" }}")) : null,
-            entry.Current is { } current ? FigureText.Of(current.Amperes, "A") : null,
-            entry.Voltage is { } volts ? FigureText.Of(volts.Volts, "V") : null,
-            entry.Resistance is { } ohms ? FigureText.Of(ohms.Ohms, "Ω") : null,
-            entry.DiodeVoltage is { } diode ? $"diode range {FigureText.Of(diode.Volts, "V")}" : null,
-            entry.ResistanceOver ? "ohms: no number" : null,
-            entry.DiodeOver ? "diode range: no number" : null,
-            entry.Reversed ? "meter's leads changed over" : null,
-            entry.Photograph is not null ? "photograph kept" : null,
-            entry.Burnt is { } burnt ? FigureText.Of(burnt.Hours, "h") : null,
-            entry.Despite is { } despite ? $"although {despite}" : null,
-            entry.Note,
-        ];
-        return string.Join("; ", pieces.OfType<string>());
-    }
 }

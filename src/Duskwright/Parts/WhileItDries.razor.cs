@@ -10,6 +10,8 @@ public partial class WhileItDries
 {
     private const int Shown = 4;
 
+    private bool _hasEvening;
+
     /// <summary>A house that is in the hand and need not be named; none on the page of all houses.</summary>
     [Parameter]
     public string? But { get; set; }
@@ -32,6 +34,7 @@ public partial class WhileItDries
 
         // What the calendar has for tonight stands there already.
         var planned = EveningWork.On(Town, DateOnly.FromDateTime(clock)).SelectMany(w => w.Houses.Select(h => (w.Words, h.Key))).ToHashSet();
+        _hasEvening = planned.Count > 0;
         Ready = [.. now.Ready
             .Select(w => w with { Houses = [.. w.Houses.Where(h => h.Key != But && !planned.Contains((w.Words, h.Key)))] })
             .Where(w => w.Houses.Count > 0)];

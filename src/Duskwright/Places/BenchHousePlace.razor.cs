@@ -57,11 +57,13 @@ public partial class BenchHousePlace
     {
         var what = entry switch
         {
-            { Kind: LogKind.Test, Test: { } test } => $"{House!.Tests.FirstOrDefault(t => t.Key == test)?.When ?? test}: {(entry.Passed == true ? "passed" : "not passed")}",
+            { Kind: LogKind.Test, Test: { } test } => $"{House!.Tests.FirstOrDefault(t => t.Key == test)?.When ?? test}: {LogText.Reading(entry)}",
             { Step: { } step, Kind: LogKind.Note } => $"{Work!.Steps.FirstOrDefault(s => s.Step.Key == step)?.Step.Words ?? step}: {entry.Note ?? "photograph"}",
             { Step: { } step } => $"{Work!.Steps.FirstOrDefault(s => s.Step.Key == step)?.Step.Words ?? step}, done",
             _ => entry.Note ?? entry.Kind.ToString(),
         };
-        return $"{When(entry)}: {what}{(entry.Despite is { } despite ? $" although untested, because: {despite}" : "")}{(entry.Note is { } note && entry.Kind != LogKind.Note ? $" ({note})" : "")}";
+        return entry.Kind == LogKind.Test
+            ? $"{When(entry)}: {what}"
+            : $"{When(entry)}: {what}{(entry.Despite is { } despite ? $" although untested, because: {despite}" : "")}{(entry.Note is { } note && entry.Kind != LogKind.Note ? $" ({note})" : "")}";
     }
 }
