@@ -138,9 +138,6 @@ public sealed class TownStudy
     public HouseWork? Work(string building) =>
         Buildings.FirstOrDefault(b => b.Building.Key == building) is { } house ? HouseWork.Of(Town, house.Building, house.Tests.Select(t => t.Key)) : null;
 
-    /// <summary>How long each pack with lamps has burnt by the log, and how long it still does.</summary>
-    public IReadOnlyList<PackHours> Hours => PackHours.Of(Town, Packs);
-
     /// <summary>What each single fault on a pack would look like, those that look alike together; computed when it is asked for.</summary>
     /// <param name="supply">The id of a supply with lamps.</param>
     /// <returns>The faults; empty where it lights nothing.</returns>

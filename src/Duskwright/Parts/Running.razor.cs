@@ -1,8 +1,8 @@
 using System.Globalization;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Quantities;
-using Duskwright.Study.Bench;
-using Duskwright.Study.Figures;
+using Duskwright.Study;
+using Duskwright.Study.Results;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
@@ -16,9 +16,9 @@ public partial class Running
     private readonly Dictionary<string, string> _burnt = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _said = new(StringComparer.Ordinal);
 
-    /// <summary>The packs with lamps.</summary>
+    /// <summary>The town's results.</summary>
     [Parameter, EditorRequired]
-    public IReadOnlyList<PackHours> Packs { get; set; } = [];
+    public TownStudy Study { get; set; } = default!;
 
     [Inject]
     private OpenTown Open { get; set; } = default!;
@@ -28,17 +28,23 @@ public partial class Running
 
     private string Burnt(string id) => _burnt.GetValueOrDefault(id) ?? Open.Town.Show.HoursPerDay.Hours.ToString("0.##", CultureInfo.InvariantCulture);
 
-    private static string Short(PackHours pack) =>
-        pack.ShowDays is not { } days ? "does not fade" : pack.LastsShow ? $"lasts the show, {Days(days)} and more" : days == 0 ? "does not last a day" : $"lasts {Days(days)}";
+    private IEnumerable<(PackResult Pack, PackRunning Running)> Packs => Study.Running
+        .Join(Study.Packs.Where(p => p.Lamps > 0), r => r.Supply.Id, p => p.Supply.Id, (r, p) => (p, r));
+
+    private bool Lasts(PackRunning pack) => pack.ShowDaysLeft is not { } days || days >= Open.Town.Show.Days;
+
+    private string Short(PackRunning pack) => pack switch
+    {
+        { CellsOut: true } => "cells out",
+        { ShowDaysLeft: null } => "never dim",
+        { ShowDaysLeft: 0 } => "may not last a day",
+        { ShowDaysLeft: { } days } => Lasts(pack) ? $"lasts the show, {Days(days)}" : $"lasts {Days(days)}",
+    };
 
     private static string Days(int days) => days == 1 ? "a day" : $"{days} days";
 
-    private static string Used(PackHours pack) =>
-        $"{FigureText.Of(pack.UsedHours, "h")} burnt {(pack.FreshSince is { } fresh ? $"since its cells were changed on {fresh.ToString("d MMMM", CultureInfo.InvariantCulture)}" : "by the log")}.";
-
-    private void Enter(PackHours pack, LogKind kind)
+    private void Enter(string id, LogKind kind)
     {
-        var id = pack.Pack.Supply.Id;
         _said.Remove(id);
         var hours = 0.0;
         if (kind == LogKind.Burnt && !(double.TryParse(Burnt(id).Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out hours) && hours is > 0 and <= MostHours))
