@@ -62,6 +62,9 @@ internal static class Laws
         "an eye of normal sharpness parts one minute of arc, from memory; 2 % is just seen (photographic textbook)",
         x => LeakSight.WidestUnseenSeam(x[0], x[1], x[2]));
 
+    /// <summary>Inputs: hours to dim, hours burnt.</summary>
+    internal static Law HoursLeft { get; } = new("hours left = hours to dim − hours burnt, never below 0", "arithmetic", x => Math.Max(0, x[0] - x[1]));
+
     internal static Law OneMore { get; } = new("factor = (lamps + 1) ÷ lamps", "light is additive", x => (x[0] + 1) / x[0]);
 
     internal static Law Ratio { get; } = new("one over the other", "arithmetic", x => x[0] / x[1]);
