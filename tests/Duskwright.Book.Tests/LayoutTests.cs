@@ -75,6 +75,7 @@ public sealed class LayoutTests
         var random = new Random(seed);
         string[] words = ["Mill", "Old", "Toll house", "Ropery", "St Osyth's", "Lower", "Weir", "Cordwainer", "Upper Staithe", "Gannet"];
         string Name(int i) => $"{words[random.Next(words.Length)]} {words[random.Next(words.Length)]} {i + 1}";
+        var names = Enumerable.Range(0, houses).Select(Name).ToList();
         double Side() => 30 + random.Next(50);
         return new Town
         {
@@ -82,9 +83,13 @@ public sealed class LayoutTests
             Board = board ? new Board { Width = Length.FromMillimetres(1000), Depth = Length.FromMillimetres(700), Bank = new Bank { At = Point.At(880, 40), PocketWidth = Length.FromMillimetres(160), PocketDepth = Length.FromMillimetres(60) } } : null,
             Supplies = [new Supply { Id = "1", Part = "LR6", Series = 3 }, new Supply { Id = "2", Part = "LR14", Series = 3 }],
             SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1", Name = "north side" }, new SwitchGroup { Id = "B", Supply = "2" }],
+            Calendar = random.Next(2) == 0 ? null : new BenchCalendar
+            {
+                Steps = [.. Enumerable.Range(0, houses).Select(i => new CalendarStep { Building = Slug.Of(names[i]), Step = "plan", Start = new DateTime(2026, 12, 4 + (i % 3), 19, 30, 0), Minutes = 10 })],
+            },
             Buildings = [.. Enumerable.Range(0, houses).Select(i => new Building
             {
-                Name = Name(i),
+                Name = names[i],
                 SwitchGroup = random.Next(4) == 0 ? null : random.Next(2) == 0 ? "A" : "B",
                 Leds = random.Next(3) == 0 ? null : 1 + random.Next(6),
                 Led = random.Next(3) switch { 0 => "led-3mm-yellow", 1 => "led-0603-warm-white", _ => PartId.Unknown },

@@ -70,7 +70,7 @@ public sealed partial class PrintedFiguresTests(PrintedFiguresTests.Saltmarrow b
         var unknown = from sheet in book.Sheets
                       where !Apart.Any(a => sheet.StartsWith(a, StringComparison.Ordinal))
                       from p in Printed(Names().Replace(sheet, ""))
-                      where p.Unit is "A" or "V" or "h" or "°C" && !known[p.Unit].Any(k => Near(p.Value * p.Factor, k * p.Factor))
+                      where p.Unit is "A" or "V" or "h" or "°C" or "W" or "Ω" && !known[p.Unit].Any(k => Near(p.Value * p.Factor, k * p.Factor))
                       select $"{p.Value * p.Factor} ({p.Unit}) in: {sheet[..40]}";
         Assert.Empty(unknown);
     }

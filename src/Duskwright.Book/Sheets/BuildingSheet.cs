@@ -43,7 +43,9 @@ internal static class BuildingSheet
         var cards = LampCard.Of(building).Select(d => (d.Title, Drawing: d)).ToList();
         if (cards.Count > 0)
         {
-            flow.Text(Face.Reports, 8.5f, "Walls and lamp cards are drawn at full size unless it says otherwise. Crossed rings are lamps behind the wall; hatched panes stay dark.");
+            flow.Text(Face.Reports, 8.5f, building.Building.Kind == BuildingKind.House
+                ? "Walls and lamp cards are drawn at full size unless it says otherwise. Crossed rings are lamps behind the wall; hatched panes stay dark."
+                : "The lamp card is drawn at full size.");
             flow.Gap(2);
         }
 

@@ -8,7 +8,7 @@ namespace Duskwright.Book.Sheets;
 /// <summary>The accepted calendar, an evening at a time: who does what, on which houses, with a box to tick for each.</summary>
 internal static class CalendarSheet
 {
-    private static readonly float[] Shares = [0.09f, 0.1f, 0.31f, 0.4f, 0.1f];
+    private static readonly float[] Shares = [0.09f, 0.09f, 0.4f, 0.34f, 0.08f];
     private static readonly string[] Heads = ["from", "hands", "do", "on", "min"];
 
     internal static void Draw(PageFlow flow, TownStudy study)

@@ -19,7 +19,7 @@ internal static class TonightSheet
         flow.Gap(3);
         CalendarSheet.Evening(flow, study.Town, day);
         var steps = rows.Select(r => CalendarSheet.Step(study.Town, r)).OfType<Study.Bench.BenchStep>().ToList();
-        List(flow, "Set out", steps.SelectMany(s => s.Materials));
+        List(flow, "Set out", steps.SelectMany(s => s.Materials), "[  ]  ");
         List(flow, "Mind", steps.Select(s => s.Caution).OfType<string>());
         List(flow, "Wet at the end", steps.Where(s => s.DryMinutes > 0).Select(s => $"{s.Words}: {(s.DryMinutes >= 90 ? string.Create(CultureInfo.InvariantCulture, $"{s.DryMinutes / 60.0:0.#} h") : $"{s.DryMinutes} min")} to dry"));
     }
@@ -28,7 +28,7 @@ internal static class TonightSheet
     internal static IReadOnlySet<string> Houses(TownStudy study, DateOnly day) =>
         EveningRow.On(study.Town, day).SelectMany(r => r.Houses).Select(h => h.Key).ToHashSet(StringComparer.Ordinal);
 
-    private static void List(PageFlow flow, string heading, IEnumerable<string> lines)
+    private static void List(PageFlow flow, string heading, IEnumerable<string> lines, string box = "")
     {
         var each = lines.Distinct(StringComparer.Ordinal).ToList();
         if (each.Count == 0)
@@ -41,7 +41,7 @@ internal static class TonightSheet
         flow.Text(Face.Speaks, 12, heading);
         foreach (var line in each)
         {
-            flow.Text(Face.Reports, 9.5f, $"[  ]  {line}");
+            flow.Text(Face.Reports, 9.5f, $"{box}{line}");
         }
     }
 }
