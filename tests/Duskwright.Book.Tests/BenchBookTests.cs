@@ -115,7 +115,7 @@ public class BenchBookTests
         var town = PrintedSaltmarrow.Town;
         var name = new string('m', 60);
         var wide = town with { Buildings = town.Buildings.Select((b, i) => i == 1 ? b with { Id = b.Key, Name = name } : b).ToItemList() };
-        var list = Printed(PrintedSaltmarrow.Edited(wide)).First(p => p.Page.Text.StartsWith("Load list", StringComparison.Ordinal));
+        var list = ReadPage.Of(PrintedSaltmarrow.Edited(wide), Today with { Choice = BookChoice.Sheet("load") }).First(p => p.Page.Text.StartsWith("Load list", StringComparison.Ordinal));
         var run = list.Page.Letters.Where(l => l.Value == "m").Select(l => l.BoundingBox).ToList();
         var leds = list.Words.First(w => w.Text == "LEDs").BoundingBox.Left;
         Assert.Contains(run, b => b.Left < leds);
