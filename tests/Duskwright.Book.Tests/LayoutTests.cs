@@ -26,6 +26,8 @@ public sealed class LayoutTests
     [Fact]
     public void In_no_town_does_anything_lie_over_anything_else_or_off_the_page() => Towns.Sample(
         town => Assert.Equal("", string.Join("; ", ReadPage.Of(TownStudy.Of(town), Options(town)).SelectMany(Troubles))),
+        // The first is a town whose house had its name on the words of a seam.
+        seed: "1S0fxdIYxd42",
         iter: 8,
         threads: 1,
         print: town => $"{town.Buildings.Count} buildings, {(town.Board is null ? "no board" : "a board")}");

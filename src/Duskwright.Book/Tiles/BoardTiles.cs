@@ -67,8 +67,8 @@ public static class BoardTiles
     {
         var tile = grid.Tile(column, row);
         var here = things.Where(t => t.Box.IntersectsWith(tile)).ToList();
-        var seams = Seams(grid, column, row, isPrinted);
         var names = here.Where(t => t.Name is { } name && Inside(t, tile, name)).Select(t => (Thing: t, Box: NameBox(t, tile))).ToList();
+        var seams = Seams(grid, column, row, isPrinted, [.. names.Select(n => n.Box)]);
         List<SKRect> busy = [.. names.Select(n => n.Box), .. seams.Words.Select(w => w.Box)];
         return new Drawing(
             $"The board at full size, tile {TileGrid.Name(column, row)}",
@@ -96,7 +96,7 @@ public static class BoardTiles
     private static bool Inside(Thing thing, SKRect tile, Label name) => SKRect.Intersect(thing.Box, tile) is var shown && Labels.Width(name, 1) + 2 < shown.Width && name.Hand.Size + 2 < shown.Height;
 
     // Where a neighbour lies over: a dashed line to cut along on the one, crosses on it that both show, and whose tile comes there.
-    private static (IReadOnlyList<Mark> Marks, IReadOnlyList<(Lettering Words, SKRect Box)> Words) Seams(TileGrid grid, int column, int row, Func<(int Column, int Row), bool> isPrinted)
+    private static (IReadOnlyList<Mark> Marks, IReadOnlyList<(Lettering Words, SKRect Box)> Words) Seams(TileGrid grid, int column, int row, Func<(int Column, int Row), bool> isPrinted, IReadOnlyList<SKRect> taken)
     {
         var tile = grid.Tile(column, row);
         const double half = TileGrid.Overlap / 2;
@@ -118,9 +118,15 @@ public static class BoardTiles
             }
 
             var label = new Label(neighbour, Inks.LampName);
-            var along4 = from + ((to - from) * 0.35);
-            var (left, baseline) = upright ? (at + (cut ? -4.6 : 0.8), along4) : (along4, at + (cut ? -1.2 : 3.4));
-            words.Add((new Lettering(left, baseline, neighbour, Inks.LampName), SKRect.Create((float)left, (float)(baseline - Inks.LampName.Size), Labels.Width(label, 1), (float)Inks.LampName.Size * 1.2f)));
+
+            // Between two crosses, where no house has its name.
+            var places = from share in (double[])[0.35, 0.65, 0.25, 0.75]
+                         let along = @from + ((to - @from) * share)
+                         let start = upright ? (X: at + (cut ? -4.6 : 0.8), Y: along) : (X: along, Y: at + (cut ? -1.2 : 3.4))
+                         let box = SKRect.Create((float)start.X, (float)(start.Y - Inks.LampName.Size), Labels.Width(label, 1), (float)Inks.LampName.Size * 1.2f)
+                         orderby taken.Count(box.IntersectsWith)
+                         select (new Lettering(start.X, start.Y, neighbour, Inks.LampName), box);
+            words.Add(places.First());
         }
 
         foreach (var (across, down) in ((int, int)[])[(-1, 0), (1, 0), (0, -1), (0, 1)])
