@@ -51,6 +51,22 @@ public class DrawingTests
         }
     }
 
+    [Fact]
+    public void A_photograph_lies_to_scale_between_the_ground_and_the_wires_on_the_screen_and_not_on_paper()
+    {
+        var board = Saltmarrow.Board!;
+        var laid = TownStudy.Of(Saltmarrow with { Board = board with { Photograph = new Photograph { Picture = new string('a', 64), At = Point.At(-40, 30), Width = Length.FromMillimetres(700), Depth = Length.FromMillimetres(500) } } });
+        var drawing = BoardPlan.Of(laid, laid.At(0), new BoardView { Photograph = "/there?a&b" });
+        var parts = drawing.Parts.Select(SvgFragment.Of).ToList();
+        var at = parts.FindIndex(p => p.Contains("<image", StringComparison.Ordinal));
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"href=\"/there?a&amp;b\" x=\"-40\" y=\"{board.Depth.Millimetres - 530:0.##}\" width=\"700\" height=\"500\""), parts[at], StringComparison.Ordinal);
+        Assert.NotNull(drawing.Parts[at].Clip);
+        Assert.True(at > parts.FindLastIndex(p => p.Contains("i-water", StringComparison.Ordinal)));
+        Assert.True(at < parts.FindIndex(p => p.Contains("i-wire", StringComparison.Ordinal)));
+        Assert.DoesNotContain("image", SvgFile.Of(drawing, Palette.Paper), StringComparison.Ordinal);
+        Assert.DoesNotContain(BoardPlan.Of(laid, laid.At(0), new BoardView()).Parts, p => p.Marks.Any(m => m is Underlay));
+    }
+
     // Source: ISO/IEC 15948:2004 (Portable Network Graphics), clauses 5.2 and 11.2.2: signature, then width and height, most significant byte first.
     [Fact]
     public void A_bitmap_has_as_many_dots_as_its_millimetres_ask_for()

@@ -1,5 +1,7 @@
+using System.Globalization;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using SkiaSharp;
 using static Microsoft.Playwright.Assertions;
 
 namespace Duskwright.Browser.Tests;
@@ -191,6 +193,48 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         }
     }
 
+    [Fact]
+    public async Task A_photograph_lies_under_the_board_is_scaled_by_two_typed_points_and_hidden()
+    {
+        List<string> errors = [];
+        var page = await app.OpenAsync("town", onError: errors.Add);
+        await page.GetByText("A photograph under the board").PressAsync("Enter");
+        var choose = page.GetByLabel("Choose a picture");
+        await choose.SetInputFilesAsync(new FilePayload { Name = "board.png", MimeType = "image/png", Buffer = "<svg/>"u8.ToArray() });
+        await Expect(page.Locator(".margin [role=alert]")).ToContainTextAsync("neither a PNG nor a JPEG");
+        await choose.SetInputFilesAsync(new FilePayload { Name = "board.png", MimeType = "image/png", Buffer = Picture() });
+        var photograph = page.Locator("svg.board image");
+        await Expect(photograph).ToHaveCountAsync(1);
+        await page.WaitForFunctionAsync("async () => (await fetch(document.querySelector('svg.board image').getAttribute('href'))).headers.get('content-type') === 'image/png'");
+        var wide = double.Parse((await photograph.GetAttributeAsync("width"))!, CultureInfo.InvariantCulture);
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Set its scale by two points" }).PressAsync("Enter");
+        foreach (var left in (string[])["100", "50 cm"])
+        {
+            await page.GetByLabel("From the left edge", new() { Exact = true }).FillAsync(left);
+            await page.GetByLabel("From the front edge", new() { Exact = true }).FillAsync("200");
+            await page.Keyboard.PressAsync("Tab");
+            await page.GetByRole(AriaRole.Button, new() { Name = "Put a point there" }).PressAsync("Enter");
+        }
+
+        await page.GetByLabel("Apart on the board").FillAsync("200");
+        await page.Keyboard.PressAsync("Tab");
+        await page.GetByRole(AriaRole.Button, new() { Name = "That is its scale" }).PressAsync("Enter");
+        await Expect(photograph).ToHaveAttributeAsync("width", (wide / 2).ToString("0.##", CultureInfo.InvariantCulture));
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        await ShotAsync(page, "photograph");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Hide it" }).PressAsync("Enter");
+        await Expect(photograph).ToHaveCountAsync(0);
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        foreach (var label in (string[])["Hide it", "Scale the photograph: 200 mm between two points", "Lay a photograph under the board"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", label);
+            await undo.ClickAsync();
+        }
+
+        Assert.Empty(errors);
+    }
+
     [Theory]
     [InlineData(false, false)]
     [InlineData(true, true)]
@@ -218,6 +262,14 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{shot}: {v.Id} {v.Nodes[0].Html}"));
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
         await ShotAsync(page, shot);
+    }
+
+    private static byte[] Picture()
+    {
+        using var bitmap = new SKBitmap(600, 400);
+        bitmap.Erase(SKColors.SaddleBrown);
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 90);
+        return data.ToArray();
     }
 
     private static async Task ShotAsync(IPage page, string name)

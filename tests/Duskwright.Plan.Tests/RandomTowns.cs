@@ -140,6 +140,7 @@ internal static class RandomTowns
         from points in OnBoard.Array[8]
         from scenery in Some(from kind in Any<SceneryKind>() from label in PerhapsSaid(Word) from size in Perhaps(Size) from at in OnBoard.Array[3] select new Scenery { Kind = kind, Label = label, Size = size, Points = at.ToItemList() })
         from banked in Gen.Bool
+        from photograph in Perhaps(Gen.Bool)
         select new Board
         {
             Width = Length.FromMillimetres(1200),
@@ -149,6 +150,7 @@ internal static class RandomTowns
             Wireways = [new Wireway { Id = "w1", Points = [points[3], points[4]], Level = "quay", CapacityPairs = pairs, Climb = climb }],
             FeedHoles = [new FeedHole { Id = "h1", At = points[5], Level = "quay", Bore = bore }],
             Bank = banked ? new Bank { At = points[6], PocketWidth = pocket[0], PocketDepth = pocket[1], PocketHeight = pocket[2] } : null,
+            Photograph = photograph is { } hidden ? new Photograph { Picture = new string('a', 64), At = points[7], Width = Length.FromMillimetres(900), Depth = Length.FromMillimetres(600), Hidden = hidden } : null,
         };
 
     private static readonly Gen<LogEntry> Entries =

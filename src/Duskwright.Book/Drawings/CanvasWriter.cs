@@ -49,8 +49,8 @@ internal static class CanvasWriter
                     Write(canvas, placed.Marks, palette, pen);
                     canvas.Restore();
                     break;
-                case Halo:
-                    // Paper is drawn by day.
+                case Halo or Underlay:
+                    // Paper is drawn by day, and without the photograph it was drawn over.
                     break;
             }
         }

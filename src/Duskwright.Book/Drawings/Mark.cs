@@ -32,6 +32,14 @@ public sealed record Lettering(double X, double Y, string Text, Hand Hand, Ancho
 /// <param name="Strength">0 to 1.</param>
 public sealed record Halo(double X, double Y, double Radius, double Strength) : Mark;
 
+/// <summary>A picture that lies faint under a drawing on the screen; paper leaves it out.</summary>
+/// <param name="X">Its left edge.</param>
+/// <param name="Y">Its upper edge.</param>
+/// <param name="Width">Its breadth.</param>
+/// <param name="Height">Its height.</param>
+/// <param name="Address">Where the page finds it.</param>
+public sealed record Underlay(double X, double Y, double Width, double Height, string Address) : Mark;
+
 /// <summary>Marks drawn about a place of their own.</summary>
 /// <param name="X">Where their origin lies.</param>
 /// <param name="Y">Where their origin lies.</param>

@@ -77,7 +77,7 @@ public static class SvgFile
                     Write(svg, placed.Marks, palette, pen);
                     svg.Append("</g>");
                     break;
-                case Halo:
+                case Halo or Underlay:
                     break;
             }
         }

@@ -51,6 +51,9 @@ public static class SvgFragment
                 case Halo halo:
                     text.Append(CultureInfo.InvariantCulture, $"<circle class=\"halo\" cx=\"{Trace.N(halo.X)}\" cy=\"{Trace.N(halo.Y)}\" r=\"{Trace.N(halo.Radius)}\" opacity=\"{Trace.N(halo.Strength)}\"/>");
                     break;
+                case Underlay picture:
+                    text.Append(CultureInfo.InvariantCulture, $"<image class=\"underlay\" href=\"{WebUtility.HtmlEncode(picture.Address)}\" x=\"{Trace.N(picture.X)}\" y=\"{Trace.N(picture.Y)}\" width=\"{Trace.N(picture.Width)}\" height=\"{Trace.N(picture.Height)}\" preserveAspectRatio=\"none\"/>");
+                    break;
                 case Placed placed:
                     text.Append(CultureInfo.InvariantCulture, $"<g transform=\"translate({Trace.N(placed.X)} {Trace.N(placed.Y)}) rotate({Trace.N(placed.Turn)})\">");
                     Write(text, placed.Marks);

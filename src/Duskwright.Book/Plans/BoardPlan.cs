@@ -35,6 +35,7 @@ public static class BoardPlan
         [
             new Part([new Stroke(new Trace().To(0, depth).Line(9, depth + 9).Line(width + 9, depth + 9).Line(width + 9, 9).Line(width, 0).Line(width, depth).Closed(), Inks.Side), new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Quay)]),
             .. Ground.Of(board),
+            .. board.Photograph is { } photograph && view.Photograph is { } address ? (Part[])[Underlay(photograph, address, width, depth)] : [],
             .. board.Bank is { } bank ? BankOnPlan.Of(study, moment, bank, depth, width, view) : [],
             .. Wires(study, view, depth),
             .. Holes(study, depth),
@@ -54,6 +55,13 @@ public static class BoardPlan
         parts.AddRange(BoardByHand.Draft(view, depth));
         return new Drawing($"{study.Town.Name}, the board from above", -Edge, -Edge, width + 32, depth + 30, view.Pen, parts.ToItemList());
     }
+
+    // Over the grounds, which would hide it, and under all that is drawn from it.
+    private static Part Underlay(Photograph photograph, string address, double width, double depth) =>
+        new([new Underlay(photograph.At.X.Millimetres, depth - photograph.At.Y.Millimetres - photograph.Depth.Millimetres, photograph.Width.Millimetres, photograph.Depth.Millimetres, address)])
+        {
+            Clip = Trace.Rectangle(0, 0, width, depth),
+        };
 
     private static IEnumerable<Part> Wires(TownStudy study, BoardView view, double depth)
     {

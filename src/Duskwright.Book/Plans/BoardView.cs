@@ -33,6 +33,9 @@ public sealed record BoardView
     /// <summary>Whether label codes and the lengths of pairs stand under the names, as on paper.</summary>
     public bool WithLengths { get; init; }
 
+    /// <summary>Where the page finds the photograph under the board; none where none is shown.</summary>
+    public string? Photograph { get; init; }
+
     /// <summary>Millimetres of board to a millimetre of paper, for its words and lines; a small board takes fewer.</summary>
     public double Pen { get; init; } = 4.5;
 }

@@ -39,6 +39,14 @@ internal static class BoardChecks
             yield return Off("board.bank.at", "The bank", bank.At, board);
         }
 
+        if (board.Photograph is { } photograph)
+        {
+            foreach (var problem in OfPhotograph(photograph))
+            {
+                yield return problem;
+            }
+        }
+
         for (var i = 0; i < board.FeedHoles.Count; i++)
         {
             var hole = board.FeedHoles[i];
@@ -95,6 +103,22 @@ internal static class BoardChecks
             foreach (var problem in OfScenery(board, board.Scenery[i], $"board.scenery[{i}]"))
             {
                 yield return problem;
+            }
+        }
+    }
+
+    private static IEnumerable<Problem> OfPhotograph(Photograph photograph)
+    {
+        if (!(photograph.Picture.Length == 64 && photograph.Picture.All(char.IsAsciiHexDigitLower)))
+        {
+            yield return new Problem("board.photograph.picture", "picture", $"The board names the photograph “{photograph.Picture}”; the id of a picture is 64 hexadecimal digits.", "Leave it out where there is no picture.");
+        }
+
+        foreach (var (name, size) in new[] { ("width_mm", photograph.Width), ("depth_mm", photograph.Depth) })
+        {
+            if (size.Millimetres is <= 0 or > 10 * MostBoardMillimetres)
+            {
+                yield return new Problem($"board.photograph.{name}", "size", $"The photograph's {name[..^3]} would show {size.Millimetres} mm of the board; more than 0 and at most {10 * MostBoardMillimetres} mm is allowed.", "Set its scale by two points and the distance between them.");
             }
         }
     }

@@ -25,4 +25,7 @@ public sealed record Board
 
     /// <summary>Where the packs and switches are.</summary>
     public Bank? Bank { get; init; }
+
+    /// <summary>A photograph of it, to draw over.</summary>
+    public Photograph? Photograph { get; init; }
 }

@@ -16,6 +16,15 @@ public sealed record SizeBoard(Length Width, Length Depth) : TownEdit
     public override Town Apply(Town town) => town with
     {
         // A new board has its bank at the right of the front edge, where a hand reaches it.
-        Board = (town.Board ?? new Board { Width = Width, Depth = Depth, Bank = new Bank { At = Point.At(0.85 * Width.Millimetres, 0.05 * Depth.Millimetres) } }) with { Width = Width, Depth = Depth },
+        Board = (town.Board ?? new Board { Width = Width, Depth = Depth, Bank = Usual }) with
+        {
+            Width = Width,
+            Depth = Depth,
+
+            // To a bank off the board no wire has led yet: it stands at the edge anew.
+            Bank = town.Board?.Bank is { } bank && (town.Routes.Count > 0 || (bank.At.X.Millimetres <= Width.Millimetres && bank.At.Y.Millimetres <= Depth.Millimetres)) ? bank : town.Board is null || town.Board.Bank is not null ? Usual : null,
+        },
     };
+
+    private Bank Usual => new() { At = Point.At(0.85 * Width.Millimetres, 0.05 * Depth.Millimetres) };
 }

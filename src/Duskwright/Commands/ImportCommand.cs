@@ -105,6 +105,11 @@ internal static class ImportCommand
         }
 
         Console.Out.WriteLine($"{path}: {Counted(town.Buildings.Count, "building")}, {Counted(town.Supplies.Count, "pack")}.");
+        if (town.Board?.Photograph is not null || town.Log.Any(e => e.Photograph is not null))
+        {
+            Console.Out.WriteLine($"{path} names the photographs of this town and does not hold them: they stay in {from}.");
+        }
+
         return ExitCode.Fine;
     }
 

@@ -27,6 +27,10 @@ public partial class BoardTools
     [Parameter]
     public EventCallback<double> SnapChanged { get; set; }
 
+    /// <summary>Whether a photograph lies under the board.</summary>
+    [Parameter]
+    public bool Photographed { get; set; }
+
     /// <summary>What is being drawn; none where nothing is.</summary>
     [Parameter]
     public BoardDraft? Draft { get; set; }
@@ -46,7 +50,7 @@ public partial class BoardTools
 
     private async Task Begin(DraftKind kind)
     {
-        if (!Ground && kind is not (DraftKind.House or DraftKind.Measure))
+        if (!Ground && kind is not (DraftKind.House or DraftKind.Measure or DraftKind.Scale))
         {
             await GroundChanged.InvokeAsync(true);
         }

@@ -9,8 +9,6 @@ namespace Duskwright.Parts;
 /// <summary>What can be said of a hole, a wireway, the bank, a place to look from or a piece of scenery.</summary>
 public partial class GroundEditor
 {
-    private string? _wrong;
-
     /// <summary>Its key on the board.</summary>
     [Parameter, EditorRequired]
     public string Key { get; set; } = "";
@@ -21,9 +19,6 @@ public partial class GroundEditor
     /// <summary>Hears the key of what is now meant; none where it is gone.</summary>
     [Parameter]
     public EventCallback<string?> Chose { get; set; }
-
-    [Inject]
-    private OpenTown Open { get; set; } = default!;
 
     private Board Board => Open.Town.Board!;
 
@@ -43,17 +38,5 @@ public partial class GroundEditor
         {
             await Chose.InvokeAsync(null);
         }
-    }
-
-    private bool Do(TownEdit? edit)
-    {
-        if (edit is null)
-        {
-            return false;
-        }
-
-        var problems = Open.Apply(edit);
-        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
-        return problems.Count == 0;
     }
 }

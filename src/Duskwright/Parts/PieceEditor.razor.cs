@@ -12,8 +12,6 @@ namespace Duskwright.Parts;
 /// <summary>What can be said of one window, lamp or room; each change is an edit of its own.</summary>
 public partial class PieceEditor
 {
-    private string? _wrong;
-
     [Parameter, EditorRequired]
     public BuildingResult House { get; set; } = default!;
 
@@ -23,9 +21,6 @@ public partial class PieceEditor
     /// <summary>Hears what is now meant; none where it is gone.</summary>
     [Parameter]
     public EventCallback<HousePiece?> Chose { get; set; }
-
-    [Inject]
-    private OpenTown Open { get; set; } = default!;
 
     private HouseHand Hand => new(House);
 
@@ -91,23 +86,11 @@ public partial class PieceEditor
     {
         if (asked.Why is { } why)
         {
-            _wrong = why;
+            Wrong = why;
         }
         else if (Do(asked.Edit) && Open.Town.Buildings.FirstOrDefault(b => b.Key == House.Building.Key) is { } now && Piece.At.In(now) is { } room)
         {
             await Chose.InvokeAsync(new HousePiece(kind, Piece.At, (kind == PieceKind.Window ? room.Windows.Count : room.Lamps.Count) - 1));
         }
-    }
-
-    private bool Do(TownEdit? edit)
-    {
-        if (edit is null)
-        {
-            return false;
-        }
-
-        var problems = Open.Apply(edit);
-        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
-        return problems.Count == 0;
     }
 }

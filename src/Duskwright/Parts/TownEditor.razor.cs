@@ -1,5 +1,3 @@
-using Duskwright.Plan;
-using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Shapes;
@@ -16,14 +14,10 @@ public partial class TownEditor
     private string _name = "";
     private string _width = "";
     private string _depth = "";
-    private string? _wrong;
 
     /// <summary>Hears the key of a building that has been added or put on the board.</summary>
     [Parameter]
     public EventCallback<string?> Chose { get; set; }
-
-    [Inject]
-    private OpenTown Open { get; set; } = default!;
 
     private List<Building> Unplaced => [.. Open.Town.Buildings.Where(b => b.Place is null)];
 
@@ -32,7 +26,7 @@ public partial class TownEditor
         var shape = StartingShape.All.First(s => s.Name == _shape).Building;
         var edit = AddBuilding.Named(Open.Town, shape with { Name = _name.Trim() is { Length: > 0 } name ? name : shape.Name });
         edit = new AddBuilding(edit.Added with { Place = Open.Town.Board is null ? null : FreePlace.For(Open.Town, edit.Added) });
-        if (Done(Open.Apply(edit)))
+        if (Do(edit))
         {
             _name = "";
             await Chose.InvokeAsync(edit.Added.Key);
@@ -43,25 +37,19 @@ public partial class TownEditor
     {
         if (Open.Lengths.Read(_width) is { } width && Open.Lengths.Read(_depth) is { } depth && width.Millimetres > 0 && depth.Millimetres > 0)
         {
-            _ = Done(Open.Apply(new SizeBoard(width, depth)));
+            Do(new SizeBoard(width, depth));
         }
         else
         {
-            _wrong = "The board needs a width and a depth, lengths like 1200 mm, 80 cm or 31 1/2 in.";
+            Wrong = "The board needs a width and a depth, lengths like 1200 mm, 80 cm or 31 1/2 in.";
         }
     }
 
     private async Task Put(Building building)
     {
-        if (Done(Open.Apply(new MoveBuilding(building.Key, FreePlace.For(Open.Town, building), $"{building.Name}: put on the board"))))
+        if (Do(new MoveBuilding(building.Key, FreePlace.For(Open.Town, building), $"{building.Name}: put on the board")))
         {
             await Chose.InvokeAsync(building.Key);
         }
-    }
-
-    private bool Done(ItemList<Problem> problems)
-    {
-        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
-        return problems.Count == 0;
     }
 }

@@ -52,6 +52,9 @@ public partial class TownPlace
 
     private ItemList<Plan.Document.Route> Suggestions => Open.Town.Board is null || Unrouted.Count == 0 ? [] : Open.SuggestedRoutes.Edit.Routes.Where(r => Unrouted.Contains(r.Building)).ToItemList();
 
+    // Where the page finds the photograph; none where it is hidden, or not in this file.
+    private string? Photographed => Open.Town.Board?.Photograph is { Hidden: false } p && Open.HasPicture(p.Picture) ? $"/bench/pictures/{p.Picture}" : null;
+
     private HashSet<string> Unrouted => Open.Town.Buildings.Where(b => b.Place is not null).Select(b => b.Key).Except(Open.Town.Routes.Select(r => r.Building)).ToHashSet(StringComparer.Ordinal);
 
     // Findings take their time; until they have caught up those of before the last change stand.
@@ -125,7 +128,7 @@ public partial class TownPlace
 
     private void Put(Plan.Document.Point point)
     {
-        if (_draft is { } draft)
+        if (_draft is { TakesMore: true } draft)
         {
             _draft = draft with { Points = draft.Points.Add(point) };
             if (draft.IsOnePoint)

@@ -14,7 +14,16 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
     private const double Opening = 2;
 
     /// <summary>How many points it needs before it is anything.</summary>
-    public int Least => Kind switch { DraftKind.Hole or DraftKind.View => 1, DraftKind.Wireway or DraftKind.Measure => 2, _ => 3 };
+    public int Least => Kind switch { DraftKind.Hole or DraftKind.View => 1, DraftKind.Wireway or DraftKind.Measure or DraftKind.Scale => 2, _ => 3 };
+
+    /// <summary>How far apart its two points are in truth, where it sets a scale.</summary>
+    public Length? Apart { get; init; }
+
+    /// <summary>Whether it takes a point more.</summary>
+    public bool TakesMore => Kind != DraftKind.Scale || Points.Count < 2;
+
+    /// <summary>Whether it can be said that it is done.</summary>
+    public bool IsWhole => Points.Count >= Least && (Kind != DraftKind.Scale || Apart is not null);
 
     /// <summary>Whether the next point makes it whole.</summary>
     public bool IsOnePoint => Least == 1;
@@ -23,7 +32,9 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
     public string Name => Called(Kind);
 
     /// <summary>How far it has come, in words.</summary>
-    public string Words => Points.Count < 2
+    public string Words => Kind == DraftKind.Scale && Points.Count == 2
+        ? "How far apart are the two points on the board itself?"
+        : Points.Count < 2
         ? $"{Name}: point by point, on the board or typed; {Least} {(Least == 1 ? "is" : "are")} needed."
         : string.Create(CultureInfo.InvariantCulture, $"{Name}: {Points.Count} points, {Along():0} mm along.");
 
@@ -38,6 +49,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         DraftKind.Hatch => "Hatch",
         DraftKind.View => "Place to look from",
         DraftKind.House => "House by its corners",
+        DraftKind.Scale => "Scale of the photograph",
         _ => "Measure",
     };
 
@@ -57,6 +69,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
             DraftKind.Wireway => new DrawGround(board with { Wireways = board.Wireways.Add(new Wireway { Id = Free("w", board.Wireways.Select(w => w.Id)), Points = Points }) }, "One wireway more"),
             DraftKind.Obstacle or DraftKind.Hatch => new DrawGround(board with { Scenery = board.Scenery.Add(new Scenery { Kind = Kind == DraftKind.Hatch ? SceneryKind.Hatch : SceneryKind.Obstacle, Points = Points }) }, $"One {Name.ToLowerInvariant()} more"),
             DraftKind.View => new PlaceViews(town.Show.ViewingPositions.Add(new ViewingPosition { Name = Free("look ", town.Show.ViewingPositions.Select(v => v.Name)), At = Points[0] }), "One place more to look from"),
+            DraftKind.Scale when Apart is { } apart => new ScalePhotograph(Points[0], Points[1], apart),
             DraftKind.House => AddBuilding.Named(town, new Building { Name = "House", Leds = 1, Place = Footprint() }),
             _ => null,
         };
@@ -106,4 +119,7 @@ public enum DraftKind
 
     /// <summary>A distance; it changes nothing.</summary>
     Measure,
+
+    /// <summary>Two points on the photograph under the board.</summary>
+    Scale,
 }

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
@@ -124,6 +125,31 @@ public sealed class OpenTown : IDisposable
         var unkept = photograph is null ? [] : _desk.File.KeepPicture("The photograph", photograph);
         return unkept.Count > 0 ? unkept : _desk.File.Enter(key, entry);
     }, quiet: true);
+
+    /// <summary>Keeps a picture in the town's file; it is no part of what undo takes back.</summary>
+    /// <param name="name">What the maker calls it.</param>
+    /// <param name="bytes">PNG or JPEG.</param>
+    /// <returns>Its id, and what kept it from being kept.</returns>
+    public (string Id, ItemList<Problem> Problems) KeepPicture(string name, byte[] bytes)
+    {
+        var problems = Do(() =>
+        {
+            _desk.File = WithFile(_desk.File);
+            return _desk.File.KeepPicture(name, bytes);
+        });
+        return (Convert.ToHexStringLower(SHA256.HashData(bytes)), problems);
+    }
+
+    /// <summary>Whether a picture is in the town's file.</summary>
+    /// <param name="id">Its id.</param>
+    /// <returns>Whether it is.</returns>
+    public bool HasPicture(string id)
+    {
+        lock (_desk.Gate)
+        {
+            return _desk.File.Pictures.Any(p => p.Id == id);
+        }
+    }
 
     /// <summary>A picture kept with the town.</summary>
     /// <param name="id">Its id.</param>
