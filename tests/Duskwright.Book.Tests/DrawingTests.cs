@@ -67,6 +67,31 @@ public class DrawingTests
         Assert.DoesNotContain(BoardPlan.Of(laid, laid.At(0), new BoardView()).Parts, p => p.Marks.Any(m => m is Underlay));
     }
 
+    [Fact]
+    public void Under_the_hand_wireways_run_beneath_the_houses_and_only_a_chosen_one_is_seen_through_them()
+    {
+        var way = Saltmarrow.Board!.Wireways[0].Id;
+        List<string?> Keys(string? chosen) => [.. BoardPlan.Of(Study, Study.At(0), new BoardView { ByHand = true, Chosen = chosen }).Parts.Select(p => p.Key)];
+        var (plain, picked) = (Keys(null), Keys($"way:{way}"));
+        Assert.InRange(plain.IndexOf($"way:{way}"), 0, plain.IndexOf("chandlery"));
+        Assert.True(picked.IndexOf($"way:{way}") > picked.IndexOf("chandlery"));
+        Assert.Contains($"corner:0:way:{way}", picked);
+    }
+
+    [Theory]
+    [InlineData(-900, -900)]
+    [InlineData(5000, 300)]
+    [InlineData(200, 5000)]
+    public void Who_looks_from_off_the_board_is_drawn_whole_at_its_edge(double x, double y)
+    {
+        var town = TownStudy.Of(Saltmarrow with { Show = Saltmarrow.Show with { ViewingPositions = [new ViewingPosition { Name = "from the long bench", At = Point.At(x, y) }] } });
+        var drawing = BoardPlan.Of(town, town.At(0), new BoardView { ByHand = true });
+        var name = drawing.Parts.Single(p => p.Key == "eye:from the long bench").Marks.OfType<Lettering>().Single();
+        var half = name.Text.Length * Inks.Small.Size * drawing.Pen * 0.25;
+        Assert.InRange(name.X, drawing.Left + half, drawing.Left + drawing.Width - half);
+        Assert.InRange(name.Y, drawing.Top + (Inks.Small.Size * drawing.Pen), drawing.Top + drawing.Height);
+    }
+
     // Source: ISO/IEC 15948:2004 (Portable Network Graphics), clauses 5.2 and 11.2.2: signature, then width and height, most significant byte first.
     [Fact]
     public void A_bitmap_has_as_many_dots_as_its_millimetres_ask_for()

@@ -214,12 +214,12 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
             await page.GetByLabel("From the left edge", new() { Exact = true }).FillAsync(left);
             await page.GetByLabel("From the front edge", new() { Exact = true }).FillAsync("200");
             await page.Keyboard.PressAsync("Tab");
-            await page.GetByRole(AriaRole.Button, new() { Name = "Put a point there" }).PressAsync("Enter");
+            await page.GetByRole(AriaRole.Button, new() { Name = "Put a point there" }).ClickAsync();
         }
 
         await page.GetByLabel("Apart on the board").FillAsync("200");
         await page.Keyboard.PressAsync("Tab");
-        await page.GetByRole(AriaRole.Button, new() { Name = "That is its scale" }).PressAsync("Enter");
+        await page.GetByRole(AriaRole.Button, new() { Name = "That is its scale" }).ClickAsync();
         await Expect(photograph).ToHaveAttributeAsync("width", (wide / 2).ToString("0.##", CultureInfo.InvariantCulture));
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
         await ShotAsync(page, "photograph");
@@ -262,6 +262,33 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{shot}: {v.Id} {v.Nodes[0].Html}"));
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
         await ShotAsync(page, shot);
+    }
+
+    [Fact]
+    public async Task A_house_gets_corners_of_its_own_and_one_is_dragged_nudged_added_and_taken_away()
+    {
+        var page = await app.OpenAsync("town?at=chandlery");
+        var corners = page.Locator(".board .pick[data-key^='corner:']");
+        await Expect(corners).ToHaveCountAsync(0);
+        await page.GetByText("Change it").PressAsync("Enter");
+        await page.GetByLabel("Its ground is").SelectOptionAsync("own");
+        await Expect(corners).ToHaveCountAsync(4);
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        var first = page.Locator(".board .pick[data-key='corner:0:chandlery']");
+        await DragAsync(page, first, -8, 6);
+        await Expect(undo).ToHaveAttributeAsync("title", "Chandlery: move a corner");
+        await page.GetByRole(AriaRole.Button, new() { Name = "One corner more" }).ClickAsync();
+        await Expect(corners).ToHaveCountAsync(5);
+        await first.PressAsync("ArrowLeft");
+        await Expect(undo).ToHaveAttributeAsync("title", "Chandlery: move a corner");
+        await page.Locator(".board .pick[data-key='corner:4:chandlery']").PressAsync("Delete");
+        await Expect(corners).ToHaveCountAsync(4);
+        await ShotAsync(page, "corners");
+        foreach (var label in (string[])["a corner less", "move a corner", "one corner more", "move a corner", "give it corners of its own"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", $"Chandlery: {label}");
+            await undo.ClickAsync();
+        }
     }
 
     private static byte[] Picture()

@@ -2,19 +2,34 @@ using System.Globalization;
 using Duskwright.Book.Drawings;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Shapes;
 
 namespace Duskwright.Book.Plans;
 
 /// <summary>What lies on and under the board, each as a thing that can be chosen and moved, with a handle at every corner of what is chosen.</summary>
+/// <remarks>Wireways and scenery lie under the houses; only the one that is chosen is seen through them.</remarks>
 internal static class BoardByHand
 {
     private const double Reach = 9;
     private const double Corner = 3.4;
     private const double WayReach = 12;
 
-    internal static IEnumerable<Part> Of(Town town, BoardView view)
+    /// <summary>What the houses stand on.</summary>
+    internal static IEnumerable<Part> Under(Town town, BoardView view) => Lines(town.Board!, view).Where(p => !Above(p, view));
+
+    /// <summary>What is seen over the houses: holes, places to look from, the bank's flag, and what is chosen with its corners.</summary>
+    internal static IEnumerable<Part> Over(Town town, BoardView view) => Lines(town.Board!, view).Where(p => Above(p, view)).Concat(Points(town, view));
+
+    /// <summary>The corners of the chosen building.</summary>
+    internal static IEnumerable<Part> Corners(Town town, BoardView view) =>
+        view.Corners && town.Buildings.FirstOrDefault(b => b.Key == view.Chosen)?.Place is { Outline.Count: > 2 } place
+            ? Corners(view.Chosen!, view, OwnOutline.Corners(place).Select(p => (p.X.Millimetres, town.Board!.Depth.Millimetres - p.Y.Millimetres)))
+            : [];
+
+    private static bool Above(Part part, BoardView view) => part.Chosen || part.Key!.StartsWith("corner:", StringComparison.Ordinal);
+
+    private static IEnumerable<Part> Lines(Board board, BoardView view)
     {
-        var board = town.Board!;
         var depth = board.Depth.Millimetres;
         (double X, double Y) At(Point p) => (p.X.Millimetres, depth - p.Y.Millimetres);
         foreach (var (thing, i) in board.Scenery.Select((s, i) => (s, i)))
@@ -49,7 +64,13 @@ internal static class BoardByHand
                 yield return corner;
             }
         }
+    }
 
+    private static IEnumerable<Part> Points(Town town, BoardView view)
+    {
+        var board = town.Board!;
+        var (wide, depth) = (board.Width.Millimetres, board.Depth.Millimetres);
+        (double X, double Y) At(Point p) => (p.X.Millimetres, depth - p.Y.Millimetres);
         foreach (var hole in board.FeedHoles)
         {
             var (x, y) = At(hole.At);
@@ -58,15 +79,16 @@ internal static class BoardByHand
 
         foreach (var eye in town.Show.ViewingPositions)
         {
-            // Who stands off the board is shown at its edge.
-            var (x, y) = (Math.Clamp(At(eye.At).X, 0, board.Width.Millimetres), Math.Clamp(At(eye.At).Y, 0, depth));
+            // Who stands off the board is shown at its edge, whole and with the name on the board.
+            var (x, y) = (Within(At(eye.At).X, Reach + 5, wide), Within(At(eye.At).Y, Reach + 5, depth));
+            var (word, high) = (Labels.Width(new Label(eye.Name, Inks.Small), view.Pen), Inks.Small.Size * view.Pen);
             var key = $"eye:{eye.Name}";
             yield return Thing(key, view, $"{eye.Name}, a place to look from",
             [
                 new Stroke(Trace.Circle(x, y, Reach + 5), key == view.Chosen ? Inks.Ring : Inks.Touch),
                 new Stroke(new Trace().To(x - 11, y).Curve(x, y - 11, x + 11, y).Curve(x, y + 11, x - 11, y).Closed(), Inks.Card),
                 new Stroke(Trace.Circle(x, y, 3.2), Inks.Solid),
-                new Lettering(x, y + 16, eye.Name, Inks.Small, Anchor.Middle),
+                new Lettering(Within(x, word / 2, wide), y + 14 + high > depth ? y - 16 : y + 14 + high, eye.Name, Inks.Small, Anchor.Middle),
             ]);
         }
 
@@ -93,6 +115,8 @@ internal static class BoardByHand
             .. points.Count > 1 ? (Mark[])[new Lettering(points[^1].X + 8, points[^1].Y - 8, string.Create(CultureInfo.InvariantCulture, $"{Length(view.Draft):0} mm"), Inks.Said)] : [],
         ]);
     }
+
+    private static double Within(double at, double room, double whole) => whole < 2 * room ? whole / 2 : Math.Clamp(at, room, whole - room);
 
     private static double Length(ItemList<Point> points) => points.Zip(points.Skip(1), (a, b) => Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2))).Sum();
 

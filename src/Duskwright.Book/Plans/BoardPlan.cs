@@ -41,17 +41,19 @@ public static class BoardPlan
             .. Holes(study, depth),
             Numbers(study, view, depth),
         ];
+        parts.AddRange(view.ByHand ? BoardByHand.Under(study.Town, view) : []);
         if (view.Dusk)
         {
             parts.Add(new Part(houses.SelectMany(h => h.Halos()).ToItemList()));
         }
 
         parts.AddRange(houses.Select(h => h.Drawn(view)));
-        parts.AddRange(view.ByHand ? BoardByHand.Of(study.Town, view) : []);
+        parts.AddRange(view.ByHand ? BoardByHand.Over(study.Town, view) : []);
         List<SKRect> taken = board.Bank is { } pocket ? [BankOnPlan.Box(pocket, width, depth)] : [];
         var (box, cartouche) = Cartouche(study, [.. houses.Select(h => h.Box()), .. taken], width, depth, view.Pen);
         parts.Add(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], [.. taken, box], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
         parts.Add(cartouche);
+        parts.AddRange(BoardByHand.Corners(study.Town, view));
         parts.AddRange(BoardByHand.Draft(view, depth));
         return new Drawing($"{study.Town.Name}, the board from above", -Edge, -Edge, width + 32, depth + 30, view.Pen, parts.ToItemList());
     }

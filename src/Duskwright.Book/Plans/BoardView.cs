@@ -18,6 +18,9 @@ public sealed record BoardView
     /// <summary>Whether holes, wireways, scenery, the bank and the places to look from can be chosen and moved.</summary>
     public bool ByHand { get; init; }
 
+    /// <summary>Whether the corners of the chosen building can be moved, where its ground has corners of its own.</summary>
+    public bool Corners { get; init; }
+
     /// <summary>A line that is being drawn or measured; none where the hand draws nothing.</summary>
     public ItemList<Point> Draft { get; init; } = [];
 

@@ -5,6 +5,7 @@ using Duskwright.Plan.Edits;
 using Duskwright.Plan.Lists;
 using Duskwright.Plan.Parts;
 using Duskwright.Plan.Quantities;
+using Duskwright.Plan.Shapes;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
@@ -117,11 +118,16 @@ public partial class HouseEditor
 
     private void SayGround(Placement place, string ground)
     {
-        if (ground != "own")
+        if (ground == "own")
         {
-            Move(place with { Round = ground == "round", Outline = [] }, ground == "round" ? "make it round" : "make it a rectangle");
+            Move(OwnOutline.Of(place), "give it corners of its own");
+            return;
         }
+
+        Move(place with { Round = ground == "round", Outline = [] }, ground == "round" ? "make it round" : "make it a rectangle");
     }
+
+    private void OneCornerMore() => Move(OwnOutline.OneMore(House.Place!), "one corner more");
 
     private void SayTerrace(string text)
     {

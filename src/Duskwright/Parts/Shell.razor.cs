@@ -62,5 +62,9 @@ public partial class Shell
 
     private void Refresh() => InvokeAsync(StateHasChanged);
 
-    private void Moved(object? sender, LocationChangedEventArgs e) => Refresh();
+    private void Moved(object? sender, LocationChangedEventArgs e)
+    {
+        Open.GoOn();
+        Refresh();
+    }
 }

@@ -93,7 +93,7 @@ public partial class TownPlace
     {
         if (!key.StartsWith("corner:", StringComparison.Ordinal))
         {
-            _together = [];
+            (_together, _wrong) = ([], null);
             Look(View with { At = key == View.At ? null : key });
         }
     }

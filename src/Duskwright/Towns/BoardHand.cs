@@ -3,6 +3,7 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Quantities;
+using Duskwright.Plan.Shapes;
 
 namespace Duskwright.Towns;
 
@@ -46,7 +47,7 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
             ["hole", var id] => new DrawGround(Board with { FeedHoles = Board.FeedHoles.Select(h => h.Id == id ? h with { At = Moved(h.At, right, back) } : h).ToItemList() }, $"Move hole {id}"),
             ["eye", var name] => new PlaceViews(Town.Show.ViewingPositions.Select(v => v.Name == name ? v with { At = Point.At(Math.Round(v.At.X.Millimetres + right), Math.Round(v.At.Y.Millimetres + back)) } : v).ToItemList(), $"Move {name}"),
             ["way" or "thing", _] => Points(key, points => Shifted(points, right, back), "Move"),
-            ["corner", var corner, var thing] when int.TryParse(corner, NumberStyles.None, CultureInfo.InvariantCulture, out var at) => Points(thing, points => at < points.Count ? points.With(at, Moved(points[at], right, back)) : points, "Bend"),
+            ["corner", var corner, var thing] when Corner(corner) is { } at => Points(thing, points => at < points.Count ? points.With(at, Moved(points[at], right, back)) : points, "Bend"),
             _ => null,
         };
     }
@@ -67,15 +68,15 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
             ["way", var id] => new DrawGround(Board with { Wireways = Board.Wireways.Where(w => w.Id != id).ToItemList() }, $"A wireway less: {id}"),
             ["eye", var name] => new PlaceViews(Town.Show.ViewingPositions.Where(v => v.Name != name).ToItemList(), $"A place less to look from: {name}"),
             ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.Without(i) }, $"A {Board.Scenery[i].Kind.ToString().ToLowerInvariant()} less"),
-            ["corner", var corner, var thing] when int.TryParse(corner, NumberStyles.None, CultureInfo.InvariantCulture, out var at) => Points(thing, points => at < points.Count ? points.Without(at) : points, "A corner less:"),
+            ["corner", var corner, var thing] when Corner(corner) is { } at => Points(thing, points => at < points.Count ? points.Without(at) : points, "A corner less:"),
             _ => null,
         };
     }
 
     /// <summary>One corner more in a line or outline, in the middle of its longest side.</summary>
-    /// <param name="key">The key of a wireway or thing.</param>
+    /// <param name="key">The key of a wireway or thing, or of a building whose ground has corners of its own.</param>
     /// <returns>The edit; none where there is no such line.</returns>
-    public TownEdit? OneCornerMore(string key) => Points(
+    public TownEdit? OneCornerMore(string key) => Town.Buildings.FirstOrDefault(b => b.Key == key) is { } house ? Ground(house, OwnOutline.OneMore, "one corner more") : Points(
         key,
         points =>
         {
@@ -114,7 +115,16 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
         return new Point { X = right == 0 ? at.X : to.X, Y = back == 0 ? at.Y : to.Y };
     }
 
-    private DrawGround? Points(string key, Func<ItemList<Point>, ItemList<Point>> changed, string verb) => key.Split(':', 2) switch
+    private static int? Corner(string number) => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var i) ? i : null;
+
+    private static MoveBuilding? Ground(Building house, Func<Placement, Placement> changed, string words) =>
+        house.Place is { Outline.Count: > 0 } place ? new MoveBuilding(house.Key, changed(place), $"{house.Name}: {words}") : null;
+
+    private TownEdit? Points(string key, Func<ItemList<Point>, ItemList<Point>> changed, string verb) => Town.Buildings.FirstOrDefault(b => b.Key == key) is { } house
+        ? Ground(house, place => OwnOutline.With(place, changed(OwnOutline.Corners(place))), verb == "Bend" ? "move a corner" : "a corner less")
+        : OnGround(key, changed, verb);
+
+    private DrawGround? OnGround(string key, Func<ItemList<Point>, ItemList<Point>> changed, string verb) => key.Split(':', 2) switch
     {
         ["way", var id] when Board.Wireways.Any(w => w.Id == id) => new DrawGround(Board with { Wireways = Board.Wireways.Select(w => w.Id == id ? w with { Points = changed(w.Points) } : w).ToItemList() }, $"{verb} wireway {id}"),
         ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.With(i, Board.Scenery[i] with { Points = changed(Board.Scenery[i].Points) }) }, $"{verb} {Board.Scenery[i].Label ?? Board.Scenery[i].Kind.ToString().ToLowerInvariant()}"),

@@ -255,6 +255,9 @@ public sealed class OpenTown : IDisposable
     /// <summary>Works the slower part of the results out beside the editing, the newest town next; all are told when it is done.</summary>
     public void Settle() => _desk.Settle();
 
+    /// <summary>Forgets what kept a change from being made by somebody who may only look: they have gone on.</summary>
+    public void GoOn() => _refused = [];
+
     /// <summary>The same town for somebody who may look at it and change nothing.</summary>
     /// <returns>A town that follows this one and refuses every change.</returns>
     public OpenTown ToLookAt() => new(_desk);
