@@ -27,6 +27,14 @@ public sealed class HostTests : IAsyncLifetime
         await _app.DisposeAsync();
     }
 
+    [Fact]
+    public async Task The_town_leads_to_the_start_page_and_that_offers_every_example_by_name()
+    {
+        Assert.Contains("href=\"/start#examples\"", await _client.GetStringAsync(new Uri("", UriKind.Relative), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        var start = WebUtility.HtmlDecode(await _client.GetStringAsync(new Uri("start", UriKind.Relative), TestContext.Current.CancellationToken));
+        Assert.All(ExampleTown.All, e => Assert.Contains($"aria-label=\"Open {e.Town.Name}\"", start, StringComparison.Ordinal));
+    }
+
     // The smallest that each format allows to be told by: PNG, ISO/IEC 15948, 5.2; what follows is not looked into.
     [Fact]
     public async Task A_photograph_sent_twice_from_the_bench_is_kept_once_and_given_back_as_it_came()
