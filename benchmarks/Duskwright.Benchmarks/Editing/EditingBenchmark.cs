@@ -79,7 +79,9 @@ internal static class EditingBenchmark
         await page.Mouse.DownAsync();
         await page.Mouse.MoveAsync(x + 9 + (turn % 3), y + 7, new() { Steps = StepsPerDrag });
         await page.Mouse.UpAsync();
-        await page.EvaluateAsync("drags => new Promise(done => { const look = () => window.handClock.slow.length === drags ? done() : setTimeout(look, 20); look(); })", turn + 1);
+
+        // One that is never seen to settle is missing from the count at the end, and the benchmark says so.
+        await page.EvaluateAsync("most => new Promise(done => { const began = performance.now(), look = () => window.handClock.settled || performance.now() - began > most ? done() : setTimeout(look, 20); look(); })", PatienceMilliseconds / Drags);
     }
 
     private static Task Settled(IPage page) => page.Locator(".margin .asof").WaitForAsync(new() { State = WaitForSelectorState.Detached });

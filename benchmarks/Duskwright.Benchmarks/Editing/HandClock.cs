@@ -11,17 +11,17 @@ internal sealed class HandClock
     /// </summary>
     internal const string Script = """
         () => {
-          const clock = window.handClock = { drawn: [], fast: [], slow: [] };
+          const clock = window.handClock = { drawn: [], fast: [], slow: [], settled: true };
           let down = null;
           const shown = then => requestAnimationFrame(() => setTimeout(then, 0));
           const words = () => document.querySelector('.margin .speaks')?.textContent ?? '';
           document.addEventListener('pointermove', e => { if (e.buttons) shown(() => clock.drawn.push(performance.now() - e.timeStamp)); }, true);
-          document.addEventListener('pointerup', e => { down = { at: e.timeStamp, words: words(), fast: false, slow: false }; }, true);
+          document.addEventListener('pointerup', e => { down = { at: e.timeStamp, words: words(), fast: false, slow: false }; clock.settled = false; }, true);
           new MutationObserver(() => {
             if (!down) return;
             const was = down;
             if (!was.fast && words() !== was.words) { was.fast = true; shown(() => clock.fast.push(performance.now() - was.at)); }
-            if (was.fast && !was.slow && !document.querySelector('.margin .asof')) { was.slow = true; shown(() => clock.slow.push(performance.now() - was.at)); }
+            if (was.fast && !was.slow && !document.querySelector('.margin .asof')) { was.slow = true; shown(() => { clock.slow.push(performance.now() - was.at); clock.settled = true; }); }
           }).observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
         }
         """;
