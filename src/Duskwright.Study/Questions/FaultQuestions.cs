@@ -20,9 +20,9 @@ internal static class FaultQuestions
     internal static ItemList<Question> All { get; } =
     [
         new("one-dark", Theme.Faults, "One lamp of a house is dark, its roof still off: what first?", [Cell, Cells, OfLamp, Ohms, InHouse], OneDark) { InTown = "bench" },
-        new("row-dark", Theme.Faults, "A whole row went out at once: where do I look?", [Cell, Cells, OfLamp, Ohms, InRow], RowDark) { InTown = "bench" },
-        new("hot", Theme.Faults, "The pack is hot and nothing lights: what now?", [Cell, Cells, AllMilliamperes with { Usual = 100 }, Wire, Millimetres], Hot) { InTown = "power" },
-        new("sealed", Theme.Faults, "A house died after it was glued in: can it be saved?", [Cell, Cells, OfLamp, Ohms, HouseLamps, Reads], Sealed) { InTown = "bench" },
+        new("row-dark", Theme.Faults, "A whole row went out at once: where do I look?", [Cell, Cells, OfLamp, Ohms, InRow], RowDark) { Also = "street dark group", InTown = "bench" },
+        new("hot", Theme.Faults, "The pack is hot and nothing lights: what now?", [Cell, Cells, AllMilliamperes with { Usual = 100 }, Wire, Millimetres], Hot) { Also = "short circuit smell", InTown = "power" },
+        new("sealed", Theme.Faults, "A house died after it was glued in: can it be saved?", [Cell, Cells, OfLamp, Ohms, HouseLamps, Reads], Sealed) { Also = "dead dark repair", InTown = "bench" },
     ];
 
     private static SumAnswer OneDark(Given given)
@@ -43,7 +43,7 @@ internal static class FaultQuestions
             Verdict = "Its own branch",
             Words = "The others are lit, so pair, switch and pack are sound: only that lamp's branch is left, and the pack is short of its {0} and no more. Touch a tester (4.5 V through 1 kΩ) to the ends of its leads, swap the leads, then touch the LED itself.",
             Figures = [less],
-            Steps = answer.Suspects.Take(4).Select(s => $"{FigureText.Of(s.Share, "share")}: {string.Join("; or ", s.Words)}. {s.Remedy}").ToItemList(),
+            Steps = Told(answer.Suspects).Select(s => $"{Likely(s)}: {string.Join("; or ", s.Words)}. {s.Remedy}").ToItemList(),
             Warnings = ["Cells out before you solder; solder away from card."],
             Town = town,
         };
@@ -116,19 +116,24 @@ internal static class FaultQuestions
             {
                 "open" => "Volts and no current: something is open, in the pair or inside. Sound, it would take {0} at {1}.",
                 "short" => "The volts fall as it is joined: its wires touch. Take its pair off the bank at once and leave it off until that is mended: sound, it would take {0} at {1}.",
-                _ => "Undo its two ends at the bank and touch them to a fresh pack, plus to plus. Lit: the joint at the bank was bad. Dark: it is open in the pair or inside. Sound, it takes {0} at {1}.",
+                _ => "Switch off and undo its two ends at the bank. Touch a tester to them, plus to plus: 4.5 V through 1 kΩ, so that even a short passes only a few milliamperes. A faint glow: the joint at the bank was bad. Dark: open, or its two wires touch; put a lamp of your own across the same two ends: if it stays dark as well, they touch, and the pair stays off the bank. Sound, the house takes {0} at {1}.",
             },
             Figures = [house.Current!, volts],
             Steps =
             [
-                .. answer.Suspects.Take(3).Select(s => $"{FigureText.Of(s.Share, "share")}: {string.Join("; or ", s.Words)}."),
+                .. Told(answer.Suspects).Select(s => $"{Likely(s)}: {string.Join("; or ", s.Words)}."),
                 "Read the house's record: where are its joints? Those under the board can still be made anew.",
                 "Ways round, cheapest first: a spare lead; the joint under the board; a new lamp from below; a light-guide strand from below; a cut along a hidden seam.",
             ],
-            Warnings = ["Cells out while you work; test with a resistor in the way before the pair goes back on the bank."],
+            Warnings = ["Never touch a pair that may be shorted to a bare pack: always a resistor in the way. Cells out while you work."],
             Town = town,
         };
     }
+
+    // What is less likely than one in a hundred is not worth a maker's time.
+    private static IEnumerable<FaultSuspect> Told(ItemList<FaultSuspect> suspects) => suspects.Where(s => s.Share >= 0.01).Take(4);
+
+    private static string Likely(FaultSuspect suspect) => suspect.Share switch { >= 0.5 => "Most likely", >= 0.1 => "Possible", _ => "Hardly" };
 
     private static SumAnswer Unlit(LampPart lamp) => new()
     {

@@ -29,9 +29,9 @@ internal static class HouseQuestions
     internal static ItemList<Question> All { get; } =
     [
         new("order", Theme.Houses, "In which order do I build a lit house?", [Shape], Order) { InTown = "bench" },
-        new("glow", Theme.Houses, "Why do the walls glow, and what helps?", [Shape, OfLamp, Milliamperes with { Usual = 5 }, RoomLux], Glow) { InTown = "night" },
-        new("dot", Theme.Houses, "Why does the lamp show as a bright dot?", [Shape, PaneOf, Behind, Aim, Inside], Dot) { InTown = "night" },
-        new("dry", Theme.Houses, "How long must it dry?", [Stuff], Dry) { InTown = "bench" },
+        new("glow", Theme.Houses, "Why do the walls glow, and what helps?", [Shape, OfLamp, Milliamperes with { Usual = 5 }, RoomLux], Glow) { Also = "lantern leak light-proof", InTown = "night" },
+        new("dot", Theme.Houses, "Why does the lamp show as a bright dot?", [Shape, PaneOf, Behind, Aim, Inside], Dot) { Also = "LED hot spot diffuse", InTown = "night" },
+        new("dry", Theme.Houses, "How long must it dry?", [Stuff], Dry) { Also = "PVA glue paint roof", InTown = "bench" },
         new("record", Theme.Houses, "What do I write down before I close a house?", [], _ => Written()) { InTown = "book" },
     ];
 

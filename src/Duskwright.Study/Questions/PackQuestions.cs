@@ -44,12 +44,12 @@ internal static class PackQuestions
     [
         new("lamps", Theme.Packs, "How many lamps can hang on one pack?", [Cell, Cells, OfLamp, Ohms, Hours, Days], HowMany) { InTown = "power" },
         new("hours", Theme.Packs, "How long do my lamps last?", [Cell, Cells, OfLamp, Ohms, Lamps, Hours], g => QuickSums.HowLong(SupplyOf(g), LampOf(g), OhmsOf(g), (int)g[Lamps], new Show { HoursPerDay = Duration.FromHours(g[Hours]) })) { InTown = "power" },
-        new("fair", Theme.Packs, "Do the cells last the whole show, day after day?", [Cell, Cells, OfLamp, Ohms, Lamps with { Usual = 24 }, Hours with { Usual = 7 }, Days with { Usual = 2 }], Fair) { InTown = "power" },
+        new("fair", Theme.Packs, "Do the cells last the whole show, day after day?", [Cell, Cells, OfLamp, Ohms, Lamps with { Usual = 24 }, Hours with { Usual = 7 }, Days with { Usual = 2 }], Fair) { Also = "weekend exhibition", InTown = "power" },
         new("fades", Theme.Packs, "Why do white lamps die down while red ones carry on?", [Cell, TwoCells, Fading, FadingOhms, Lasting, LastingOhms, CellVolts], Fades),
-        new("bank", Theme.Packs, "Why does my power bank put the town out?", [OfLamp, Ohms with { Usual = 1000 }, Lamps with { Usual = 18 }, BankLeast, BankCharge], Bank),
-        new("adaptor", Theme.Packs, "Can I use an old plug-in adaptor?", [AdaptorVolts, AdaptorKind, OfLamp, Milliamperes], Adaptor) { Refuse = g => g[AdaptorVolts] > SupplyChecks.TouchableVolts ? SupplyChecks.Mains("", $"The adaptor gives {g[AdaptorVolts]:0.#} V") : null },
-        new("rechargeable", Theme.Packs, "May I use rechargeable cells?", [Cells, OfLamp, Ohms, Milliamperes], Rechargeable),
-        new("coin", Theme.Packs, "Is a coin cell enough for a cottage?", [FewLamps, OfLamp, Milliamperes], Coin),
+        new("bank", Theme.Packs, "Why does my power bank put the town out?", [OfLamp, Ohms with { Usual = 1000 }, Lamps with { Usual = 18 }, BankLeast, BankCharge], Bank) { Also = "village sleeps USB 5 V goes off" },
+        new("adaptor", Theme.Packs, "Can I use an old plug-in adaptor?", [AdaptorVolts, AdaptorKind, OfLamp, Milliamperes], Adaptor) { Also = "12 V transformer plug mains", Refuse = g => g[AdaptorVolts] > SupplyChecks.TouchableVolts ? SupplyChecks.Mains("", $"The adaptor gives {g[AdaptorVolts]:0.#} V") : null },
+        new("rechargeable", Theme.Packs, "May I use rechargeable cells?", [Cells, OfLamp, Ohms, Milliamperes], Rechargeable) { Also = "NiMH" },
+        new("coin", Theme.Packs, "Is a coin cell enough for a cottage?", [FewLamps, OfLamp, Milliamperes], Coin) { Also = "button CR2032" },
         new("grow", Theme.Packs, "What happens when I add houses to a pack?", [Cell, Cells, OfLamp, Ohms, Lamps with { Usual = 40 }, More, Hours], Grow)
         {
             InTown = "wires",
@@ -82,7 +82,7 @@ internal static class PackQuestions
         return answer with
         {
             Verdict = half.Value >= needed.Value ? "Yes" : "No",
-            Words = $"{{0}} in all; {{1}} are needed, half light comes after {{2}}. {(half.Value >= needed.Value ? "Change overnight only for filming." : "Change the cells in between, take a size larger, or share the lamps over two packs.")}",
+            Words = $"{{0}} in all on fresh cells; {{1}} are needed, half light comes after {{2}}. {(half.Value >= needed.Value ? "Change overnight only for filming." : "Change the cells in between, take a size larger, or share the lamps over two packs.")}",
             Figures = [pack.Load!, needed, half],
             Steps = Enumerable.Range(1, Math.Min(show.Days, 7)).Select(day => $"After day {day}: {FigureText.Of(Left(day), "share")} of the first current.").ToItemList(),
         };
@@ -238,7 +238,8 @@ internal static class PackQuestions
         return new SumAnswer
         {
             Headline = fades ? after.Headline : Load(then, "current then"),
-            Words = fades ? "The pack carries {1} instead of {0}, and half light comes after {3} instead of {2}. Keep a terminal and a switch way to spare, reckon the main pair anew with all on, and buy white lamps of the same batch or give the new ones a street of their own."
+            Verdict = fades && after.Headline.Value < given[Hours] ? "Too short" : "It lasts",
+            Words = fades ? $"At the nominal volts the pack carries {{1}} instead of {{0}}; the show is {FigureText.Of(given[Hours], "h")}, and half light comes after {{3}} instead of {{2}}. Keep a terminal and a switch way to spare, reckon the main pair anew with all on, and buy white lamps of the same batch or give the new ones a street of their own."
                 : "The pack carries {1} instead of {0} and does not fade.",
             Figures = fades ? [Load(now, "current now"), Load(then, "current then"), before.Headline, after.Headline] : [Load(now, "current now"), Load(then, "current then")],
             Town = after.Town,

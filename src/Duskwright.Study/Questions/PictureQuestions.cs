@@ -18,7 +18,7 @@ internal static class PictureQuestions
 
     internal static ItemList<Question> All { get; } =
     [
-        new("film", Theme.Pictures, "Why do lamps flicker on film, and windows burn out?", [Mains, Fed, Shutter], Film) { InTown = "night" },
+        new("film", Theme.Pictures, "Why do lamps flicker on film, and windows burn out?", [Mains, Fed, Shutter], Film) { Also = "camera photograph video", InTown = "night" },
     ];
 
     private static SumAnswer Film(Given given)

@@ -23,7 +23,17 @@ public sealed record Question(string Verb, Theme Theme, string Words, ItemList<A
     /// <summary>Answers it.</summary>
     /// <param name="said">What was said; the rest is what a beginner usually has. Meant for what is not <see cref="Refused"/>.</param>
     /// <returns>The answer.</returns>
-    public SumAnswer Answer(Given said) => Computed(Filled(said));
+    public SumAnswer Answer(Given said)
+    {
+        var given = Filled(said);
+        var answer = Computed(given);
+        return Asks.Any(a => a.Option == UsualFields.Ohms.Option) && Asks.Contains(UsualFields.Cell) && Asks.Contains(UsualFields.OfLamp) && UsualFields.TooMuch(given) is { } warning
+            ? answer with { Warnings = answer.Warnings.Prepend(warning).ToItemList() }
+            : answer;
+    }
+
+    /// <summary>Other words by which makers look for it.</summary>
+    public string Also { get; init; } = "";
 
     /// <summary>What of it is not computed beyond its supply; none where its fields' limits say all.</summary>
     public Func<Given, Problem?>? Refuse { get; init; }

@@ -2,6 +2,9 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Plan.Quantities;
+using Duskwright.Study.Figures;
+using Duskwright.Study.Sums;
+using Duskwright.Study.Wiring;
 
 namespace Duskwright.Study.Questions;
 
@@ -41,6 +44,20 @@ internal static class UsualFields
     internal static LampPart LampOf(Given given, AskedChoice? asked = null) => Catalogue.FindLamp(Nowhere, given[asked ?? OfLamp])!;
 
     internal static WirePart WireOf(Given given) => Catalogue.FindWire(Nowhere, given[Wire])!;
+
+    /// <summary>What the lamps would suffer with the resistor said; none where they are at ease.</summary>
+    internal static string? TooMuch(Given given)
+    {
+        var (supply, lamp) = (SupplyOf(given), LampOf(given));
+        var amps = LampLaws.Of(lamp).At(PartOf(supply).NominalVoltage.Volts * supply.Series, given[Ohms]).Amps;
+        if (lamp.MostCurrent is not { } most || amps <= most.Amperes)
+        {
+            return null;
+        }
+
+        var fit = QuickSums.WhichResistor(supply, lamp, Current.FromAmperes(Usual.LampAmps)).Headline;
+        return $"Each lamp would be driven with {FigureText.Of(amps, "A")} where it may have {FigureText.Of(most.Amperes, "A")} for long, and dies.{(fit is { Unit: "Ω", Value: > 0 } ? $" Fit {FigureText.Of(fit)} at each before you power it." : "")}";
+    }
 
     internal static Resistance OhmsOf(Given given) => Resistance.FromOhms(given[Ohms]);
 

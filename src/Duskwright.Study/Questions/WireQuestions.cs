@@ -24,15 +24,15 @@ internal static class WireQuestions
 
     internal static ItemList<Question> All { get; } =
     [
-        new("street", Theme.Wires, "The end of the street looks dim: is it the wire?", [Cell, Cells, OfLamp, Ohms, Lamps with { Usual = 15 }, Wire with { Usual = "cu-0.10" }, Millimetres with { Usual = 1200 }], Street) { InTown = "power" },
+        new("street", Theme.Wires, "The end of the street looks dim: is it the wire?", [Cell, Cells, OfLamp, Ohms, Lamps with { Usual = 15 }, Wire with { Usual = "cu-0.10" }, Millimetres with { Usual = 1200 }], Street) { Also = "hair-thin drop far end", InTown = "power" },
         new("wire", Theme.Wires, "Which wire for so much current over such a distance?", [Millimetres with { Usual = 2000 }, AllMilliamperes, Drop], g => QuickSums.WhichWire(Length.FromMillimetres(g[Millimetres]), Current.FromMilliamperes(g[AllMilliamperes]), Voltage.FromVolts(g[Drop])))
         {
             InTown = "wires",
             Put = (g, town) => new ChangeWiring(town.Wiring with { Wire = Thinnest(g).Id }, $"Pairs of {Thinnest(g).Name}"),
         },
         new("metres", Theme.Wires, "How much wire do I need?", [Lamps with { Usual = 35, Label = "How many pairs" }, Average, Wire], Metres) { InTown = "book" },
-        new("drill", Theme.Wires, "Which drill for the feed hole?", [Pairs, Outer, Joint], Drill) { InTown = "wires" },
-        new("switches", Theme.Wires, "How many wires for several switches?", [Groups, AllMilliamperes], Switches) { InTown = "power" },
+        new("drill", Theme.Wires, "Which drill for the feed hole?", [Pairs, Outer, Joint], Drill) { Also = "hole pairs bundle", InTown = "wires" },
+        new("switches", Theme.Wires, "How many wires for several switches?", [Groups, AllMilliamperes], Switches) { Also = "common minus groups hub", InTown = "power" },
         new("fuse", Theme.Wires, "Which fuse protects a pack?", [Cell, Cells, AllMilliamperes with { Usual = 100 }, Wire, Millimetres], g => QuickSums.WhichFuse(SupplyOf(g), Current.FromMilliamperes(g[AllMilliamperes]), WireOf(g), Length.FromMillimetres(g[Millimetres]))) { InTown = "power" },
     ];
 

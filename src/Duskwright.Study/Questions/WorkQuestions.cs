@@ -23,8 +23,8 @@ internal static class WorkQuestions
 
     internal static ItemList<Question> All { get; } =
     [
-        new("work", Theme.Work, "How many hours of work is it?", [Houses, LampsEach, WindowsEach, RoomsEach, SwitchWays, Hand], Work) { InTown = "bench" },
-        new("cost", Theme.Work, "What do I buy, and what does it cost?", [Lamps with { Usual = 35 }, OfLamp, Milliamperes, Cell, Cells, Average], Cost) { InTown = "book" },
+        new("work", Theme.Work, "How many hours of work is it?", [Houses, LampsEach, WindowsEach, RoomsEach, SwitchWays, Hand], Work) { Also = "time how long", InTown = "bench" },
+        new("cost", Theme.Work, "What do I buy, and what does it cost?", [Lamps with { Usual = 35 }, OfLamp, Milliamperes, Cell, Cells, Average], Cost) { Also = "price shopping list money", InTown = "book" },
     ];
 
     private static SumAnswer Work(Given given)

@@ -15,7 +15,18 @@ internal static class SumsCommand
             sums.Add(Asking(question));
         }
 
+        sums.SetAction(_ => List());
         return sums;
+    }
+
+    private static int List()
+    {
+        foreach (var question in MakersQuestions.All)
+        {
+            Console.Out.WriteLine($"{question.Verb,-13} {question.Words}");
+        }
+
+        return ExitCode.Fine;
     }
 
     private static Verb Asking(Question question)
@@ -70,7 +81,7 @@ internal static class SumsCommand
             return ExitCode.Fine;
         }
 
-        Console.Out.WriteLine(answer.Verdict ?? FigureText.Of(answer.Headline));
+        Console.Out.WriteLine(answer.Verdict ?? (answer.Headline.Unit.Length > 0 ? FigureText.Of(answer.Headline) : $"{FigureText.Of(answer.Headline)} {answer.Headline.Name}"));
         Console.Out.WriteLine(answer.Text);
         foreach (var step in answer.Steps)
         {

@@ -60,7 +60,7 @@ public partial class QuestionsPlace
     });
 
     private static bool Matches(Question question, string word) => word.Split(' ', StringSplitOptions.RemoveEmptyEntries)
-        .All(w => question.Words.Contains(w, StringComparison.OrdinalIgnoreCase) || question.Asks.Any(a => a.Label.Contains(w, StringComparison.OrdinalIgnoreCase)));
+        .All(w => question.Words.Contains(w, StringComparison.OrdinalIgnoreCase) || question.Also.Contains(w, StringComparison.OrdinalIgnoreCase) || question.Asks.Any(a => a.Label.Contains(w, StringComparison.OrdinalIgnoreCase)));
 
     private static string Heading(Theme theme) => theme switch
     {

@@ -281,8 +281,9 @@ public partial class MakersQuestionsTests
     {
         var answer = Ask("one-dark");
         Assert.Equal("Its own branch", answer.Verdict);
-        Assert.Equal([0, 1, 2], new[] { "joint", "wrong way round", "dead" }.Select(w => answer.Steps[0].IndexOf(w, StringComparison.Ordinal)).Order().Select((_, i) => i));
-        Assert.True(answer.Steps[0].IndexOf("joint", StringComparison.Ordinal) < answer.Steps[0].IndexOf("dead", StringComparison.Ordinal));
+        var places = new[] { "joint", "wrong way round", "dead" }.Select(w => answer.Steps[0].IndexOf(w, StringComparison.Ordinal)).ToList();
+        Assert.DoesNotContain(-1, places);
+        Assert.Equal(places.Order(), places);
     }
 
     // By hand: 20 lamps of 820 Ω on three fresh cells, near 4.85 V: 20 × the curve's current.
@@ -328,6 +329,23 @@ public partial class MakersQuestionsTests
         Assert.InRange(answer.Figures[2].Value, 19 * 0.8, 19 * 1.2);
         Assert.InRange(answer.Figures[3].Value, 16 * 0.8, 16 * 1.2);
     }
+
+    // By hand: white LEDs without a resistor on 4.5 V would have to lose 4.5 − 2.7 V inside; their 20 mA is long passed.
+    [Theory]
+    [InlineData("grow")]
+    [InlineData("lamps")]
+    [InlineData("hours")]
+    [InlineData("fair")]
+    [InlineData("street")]
+    public void Lamps_that_would_be_driven_to_death_are_warned_of_first(string verb)
+    {
+        Assert.Contains("and dies", Ask(verb, ("ohm", 0)).Warnings[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(Ask(verb).Warnings, w => w.Contains("and dies", StringComparison.Ordinal));
+    }
+
+    // Common practice, no source: a pair that may be shorted is tried through a resistor.
+    [Fact]
+    public void A_sealed_house_is_tried_through_a_resistor_and_never_on_a_bare_pack() => Assert.Contains("1 kΩ", Ask("sealed").Text, StringComparison.Ordinal);
 
     // Common practice, no source: n groups on a common minus take n + 1 wires.
     [Fact]
