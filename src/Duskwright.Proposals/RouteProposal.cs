@@ -18,7 +18,7 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
     /// <summary>All wire of the routes, both conductors.</summary>
     public Length Wire => Length.FromMillimetres(2 * Edit.Routes.Sum(r => r.Length.Millimetres));
 
-    /// <summary>Finds the shortest way along the wireways for every building that carries lamps and whose pair is not laid.</summary>
+    /// <summary>Finds the shortest way along the wireways for every building that carries lamps and whose pair is not laid. Pairs that are shared stay as the maker decided.</summary>
     /// <param name="town">The town.</param>
     /// <returns>The proposal; empty for a town without a board and a bank.</returns>
     public static RouteProposal Of(Town town)
@@ -29,10 +29,12 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
         }
 
         var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        var starts = SharedRuns.Starts(town);
+        var shared = starts.Keys.Concat(starts.Values).ToHashSet(StringComparer.Ordinal);
         var demands = town.Buildings
-            .Where(b => b.Place is not null && !laid.Contains(b.Key) && (b.Leds > 0 || b.DescribedLamps().Any()))
+            .Where(b => b.Place is not null && !laid.Contains(b.Key) && !shared.Contains(b.Key) && (b.Leds > 0 || b.DescribedLamps().Any()))
             .Select(b => BoardGround.Demand(board, b));
-        var ways = BoardGround.Wireways(board, town.Routes.Where(r => r.Laid));
+        var ways = BoardGround.Wireways(town);
         var answers = Router.Route(ways, [.. demands], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
         return new RouteProposal(

@@ -262,7 +262,19 @@ internal static class RandomTowns
         from points in OnBoard.Array[2]
         from length in Gen.Double[1, 3000]
         from laid in Gen.Bool
-        select new Route { Building = "b0", Points = points.ToItemList(), Length = Length.FromMillimetres(length), Wireways = ["w1"], Laid = laid };
+        from wire in PerhapsSaid(Gen.Const("cu-0.20"))
+        select new Route { Wire = wire, Building = "b0", Points = points.ToItemList(), Length = Length.FromMillimetres(length), Wireways = ["w1"], Laid = laid };
+
+    // One from the bank and one from that one.
+    private static readonly Gen<ItemList<Tap>> Taps =
+        from points in OnBoard.Array[2]
+        from length in Gen.Double[1, 3000]
+        from laid in Gen.Bool
+        from wire in PerhapsSaid(Gen.Const("cu-0.20"))
+        from some in Gen.Bool
+        select some
+            ? new (string Id, string? From)[] { ("TA1", null), ("TA2", "TA1") }.Select(t => new Tap { Id = t.Id, SwitchGroup = "A", From = t.From, Points = points.ToItemList(), Length = Length.FromMillimetres(length), Wire = wire, Wireways = ["w1"], Laid = laid }).ToItemList()
+            : [];
 
     /// <summary>Towns without a problem.</summary>
     internal static readonly Gen<Town> Sound =
@@ -274,13 +286,14 @@ internal static class RandomTowns
         from supplies in Supplies.Array[2]
         from wiring in Wiring
         from routes in Some(Routes)
+        from taps in Taps
         from show in Shows
         from own in RandomParts.Own
         from calendar in PerhapsSaid(Calendars)
         from way in PerhapsSaid(Ways)
         from log in Some(Entries)
         from grouped in PerhapsSaid(Word)
-        select Known(new Town
+        select Joined(Known(new Town
         {
             Name = name,
             Note = note,
@@ -297,7 +310,14 @@ internal static class RandomTowns
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),
             SwitchGroups = [new SwitchGroup { Id = "A", Name = grouped, Supply = "1" }, new SwitchGroup { Id = "B" }],
             Scenes = [new Scene { Name = "late", On = ["A", "B"] }],
-        });
+        }), taps);
+
+    // The route begins at a tap where its building hangs on that tap's switch alone.
+    private static Town Joined(Town town, ItemList<Tap> taps) => town with
+    {
+        Taps = taps,
+        Routes = town.Routes.Select(r => taps.Count > 0 && SharedRuns.Switches(town.Buildings[0]) is ["A"] ? r with { From = "TA2" } : r).ToItemList(),
+    };
 
     // Where the town has no parts of its own, nothing may ask for them.
     private static Town Known(Town town) => town.OwnParts.Lamps.Count > 0 ? town : town with

@@ -38,6 +38,7 @@ public static class BoardPlan
             .. board.Photograph is { } photograph && view.Photograph is { } address ? (Part[])[Underlay(photograph, address, width, depth)] : [],
             .. board.Bank is { } bank ? BankOnPlan.Of(study, moment, bank, depth, width, view) : [],
             .. Wires(study, view, depth),
+            .. TapsOnPlan.Of(study, view, depth, WireCorner),
             .. Holes(study, depth),
             Numbers(study, view, depth),
         ];

@@ -30,6 +30,9 @@ public sealed record BoardView
     /// <summary>Wires drawn in place of the town's own; none for those of the town.</summary>
     public ItemList<Route>? Instead { get; init; }
 
+    /// <summary>The ids of the taps that are drawn beside such wires; none leaves them out there, and draws all of them with the town's own.</summary>
+    public ItemList<string>? Taps { get; init; }
+
     /// <summary>The keys of the buildings in their places; none for all of them.</summary>
     public ItemList<string>? Standing { get; init; }
 

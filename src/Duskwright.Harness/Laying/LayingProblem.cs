@@ -53,6 +53,9 @@ public enum LayingAct
 
     /// <summary>Set it back in its place.</summary>
     PutBack,
+
+    /// <summary>Lay a pair that several houses share and make its joints.</summary>
+    LayShared,
 }
 
 /// <summary>A knot: every house covers the wire of the next, the last that of the first.</summary>

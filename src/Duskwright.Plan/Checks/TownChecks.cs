@@ -14,6 +14,7 @@ public static class TownChecks
         .. BuildingChecks.Of(town),
         .. SupplyChecks.Of(town),
         .. ReferenceChecks.Of(town),
+        .. SharedRunChecks.Of(town),
         .. ShowChecks.Of(town),
         .. OwnPartChecks.Of(town),
         .. CalendarChecks.Of(town),

@@ -37,6 +37,9 @@ public sealed record Town
     /// <summary>The routes the maker has accepted for the pairs.</summary>
     public ItemList<Route> Routes { get; init; } = [];
 
+    /// <summary>The joints under the board at which shared pairs branch, each with the pair that leads to it.</summary>
+    public ItemList<Tap> Taps { get; init; } = [];
+
     /// <summary>When, how long and in what light the town is shown.</summary>
     public Show Show { get; init; } = new();
 

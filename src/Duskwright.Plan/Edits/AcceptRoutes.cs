@@ -12,9 +12,10 @@ public sealed record AcceptRoutes(ItemList<Route> Routes) : TownEdit
     /// <inheritdoc/>
     public override Town Apply(Town town)
     {
-        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
-        var taken = Routes.Where(r => !laid.Contains(r.Building)).ToList();
+        var held = SharedRuns.Held(town);
+        var given = town.Routes.Select(r => r.Building).Where(held.Contains).ToHashSet(StringComparer.Ordinal);
+        var taken = Routes.Where(r => !given.Contains(r.Building)).ToList();
         var replaced = taken.Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
-        return town with { Routes = town.Routes.Where(r => !replaced.Contains(r.Building)).Concat(taken).ToItemList() };
+        return SharedRuns.Kept(town with { Routes = town.Routes.Where(r => !replaced.Contains(r.Building)).Concat(taken).ToItemList() });
     }
 }

@@ -18,14 +18,14 @@ public sealed record AcceptSharing(
     public override Town Apply(Town town)
     {
         var group = GroupOfBuilding.ToDictionary(g => g.Building, g => g.SwitchGroup, StringComparer.Ordinal);
-        return town with
+        return SharedRuns.Kept(town with
         {
             Supplies = Supplies,
             SwitchGroups = SwitchGroups,
             Buildings = town.Buildings
                 .Select(b => group.TryGetValue(b.Key, out var id) ? b with { SwitchGroup = id } : b)
                 .ToItemList(),
-        };
+        });
     }
 }
 

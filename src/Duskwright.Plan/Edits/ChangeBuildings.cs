@@ -14,6 +14,6 @@ public sealed record ChangeBuildings(ItemList<Building> Changed, string Words) :
     public override Town Apply(Town town)
     {
         var byKey = Changed.ToDictionary(b => b.Key, StringComparer.Ordinal);
-        return town with { Buildings = town.Buildings.Select(b => byKey.GetValueOrDefault(b.Key, b)).ToItemList() };
+        return SharedRuns.Kept(town with { Buildings = town.Buildings.Select(b => byKey.GetValueOrDefault(b.Key, b)).ToItemList() });
     }
 }

@@ -50,12 +50,13 @@ public sealed record DrawGround(Board Board, string Words) : TownEdit
         var moved = before.FeedHoles.Where(h => holes.GetValueOrDefault(h.Id) != h.At).Select(h => h.Id).ToHashSet(StringComparer.Ordinal);
         var through = town.Buildings.Where(b => b.FeedHole is { } hole && moved.Contains(hole)).Select(b => b.Key).ToHashSet(StringComparer.Ordinal);
         var all = before.Bank?.At != Board.Bank?.At || !before.Wireways.Equals(Board.Wireways) || !Barred(before).SequenceEqual(Barred(Board));
-        return town with
+        return SharedRuns.Kept(town with
         {
             Board = Board,
             Buildings = town.Buildings.Select(b => b.FeedHole is { } hole && moved.Contains(hole) && !holes.ContainsKey(hole) ? b with { FeedHole = null } : b).ToItemList(),
             Routes = town.Routes.Where(r => r.Laid || !(all || through.Contains(r.Building))).ToItemList(),
-        };
+            Taps = town.Taps.Where(t => t.Laid || !all).ToItemList(),
+        });
     }
 
     private static IEnumerable<Scenery> Barred(Board board) => board.Scenery.Where(s => s.Kind == SceneryKind.Obstacle);

@@ -16,7 +16,7 @@ public sealed record MoveBuilding(string Building, Placement? Place, string Word
     /// <param name="building">The building's key.</param>
     /// <returns>Whether it may.</returns>
     public static bool May(Town town, string building) =>
-        town.Buildings.Any(b => b.Key == building && b.State != BuildingState.Fixed) && !town.Routes.Any(r => r.Building == building && r.Laid);
+        town.Buildings.Any(b => b.Key == building && b.State != BuildingState.Fixed) && !SharedRuns.Held(town).Contains(building);
 
     /// <summary>The same for every building at once.</summary>
     /// <param name="town">The town.</param>
@@ -30,9 +30,9 @@ public sealed record MoveBuilding(string Building, Placement? Place, string Word
     /// <inheritdoc/>
     public override Town Apply(Town town) => !May(town, Building)
         ? town
-        : town with
+        : SharedRuns.Kept(town with
         {
             Buildings = town.Buildings.Select(b => b.Key == Building ? b with { Place = Place } : b).ToItemList(),
             Routes = town.Routes.Where(r => r.Building != Building).ToItemList(),
-        };
+        });
 }

@@ -10,11 +10,11 @@ public sealed record RemoveBuilding(Building Removed) : TownEdit
     public override string Label => $"Remove {Removed.Name}";
 
     /// <inheritdoc/>
-    public override Town Apply(Town town) => town with
+    public override Town Apply(Town town) => SharedRuns.Kept(town with
     {
         Buildings = town.Buildings.Where(b => b.Key != Removed.Key).ToItemList(),
         Routes = town.Routes.Where(r => r.Building != Removed.Key).ToItemList(),
         Calendar = town.Calendar is { } calendar ? calendar with { Steps = calendar.Steps.Where(s => s.Building != Removed.Key).ToItemList() } : null,
         Log = town.Log.Select(l => l.Building == Removed.Key ? l with { Building = null, Note = $"{Removed.Name}: {l.Note}".TrimEnd(' ', ':') } : l).ToItemList(),
-    };
+    });
 }

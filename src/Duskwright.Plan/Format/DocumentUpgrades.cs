@@ -5,7 +5,7 @@ namespace Duskwright.Plan.Format;
 /// <summary>Steps from each version of the document to the next. A step is never changed once released.</summary>
 internal static class DocumentUpgrades
 {
-    private static readonly Action<JsonObject>[] Steps = [ShowHoursMoveIntoShow];
+    private static readonly Action<JsonObject>[] Steps = [ShowHoursMoveIntoShow, NothingIsShared];
 
     internal static void Apply(JsonObject document)
     {
@@ -31,5 +31,10 @@ internal static class DocumentUpgrades
         }
 
         show["hours_per_day_h"] = hours;
+    }
+
+    // Before version 2 every pair began at the bank; a document that says nothing of taps still means that.
+    private static void NothingIsShared(JsonObject document)
+    {
     }
 }

@@ -15,7 +15,7 @@ public static partial class TownJson
     public const string FormatName = "duskwright-town";
 
     /// <summary>The version written, and the newest that is read.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>The largest document that is read, bytes.</summary>
     public const int MostBytes = 16 * 1024 * 1024;

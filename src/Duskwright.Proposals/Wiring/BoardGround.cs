@@ -10,10 +10,11 @@ internal static class BoardGround
     private const double UsualDetour = 1.4;
     private const double UsualSlackMetres = 0.25;
 
-    internal static ImmutableArray<WirewayLine> Wireways(Board board, IEnumerable<Route> laid)
+    internal static ImmutableArray<WirewayLine> Wireways(Town town)
     {
-        var taken = laid.SelectMany(r => r.Wireways).CountBy(id => id, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        return [.. board.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0, w.CapacityPairs, taken.GetValueOrDefault(w.Id)))];
+        var laid = town.Routes.Where(r => r.Laid).SelectMany(r => r.Wireways).Concat(town.Taps.Where(t => t.Laid).SelectMany(t => t.Wireways));
+        var taken = laid.CountBy(id => id, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        return [.. town.Board!.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0, w.CapacityPairs, taken.GetValueOrDefault(w.Id)))];
     }
 
     internal static RouteRules Rules(Town town) => new(town.Wiring.Slack?.Metres ?? UsualSlackMetres, town.Wiring.DetourFactor ?? UsualDetour);

@@ -4,6 +4,7 @@ using Duskwright.Harness.Routes;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
+using Duskwright.Study;
 using Duskwright.Study.Results;
 
 namespace Duskwright.Proposals.Wiring;
@@ -14,13 +15,12 @@ internal sealed class WiredGroup
     private readonly Dictionary<string, BuildingResult> _houses;
     private readonly ImmutableArray<RouteDemand> _free;
     private readonly List<BuildingResult> _given;
-    private readonly Dictionary<string, Route> _routes;
+    private readonly TownStudy _study;
 
-    internal WiredGroup(Town town, string id, IEnumerable<BuildingResult> houses, Func<BuildingResult, RouteDemand?> demand)
+    internal WiredGroup(TownStudy study, string id, IEnumerable<BuildingResult> houses, Func<BuildingResult, RouteDemand?> demand)
     {
-        Id = id;
+        (Id, _study) = (id, study);
         _houses = houses.ToDictionary(h => h.Building.Key, StringComparer.Ordinal);
-        _routes = town.Routes.ToDictionary(r => r.Building, StringComparer.Ordinal);
         _given = [.. _houses.Values.Where(h => demand(h) is null)];
         _free = [.. _houses.Values.Select(demand).OfType<RouteDemand>()];
     }
@@ -32,22 +32,18 @@ internal sealed class WiredGroup
     internal IEnumerable<BuildingResult> Houses => _houses.Values;
 
     /// <summary>The pairs of the switch, the given ones last, each house at a junction of its own.</summary>
-    internal FeedTree Lay(Feeder feeder, FeedWay way, CancellationToken cancel)
+    internal LaidFeed Lay(Feeder feeder, FeedWay way, CancellationToken cancel)
     {
         var tree = _free.IsEmpty ? new FeedTree(way, [], [], 0) : feeder.Lay(way, _free, cancel);
-        var next = tree.Pieces.Select(p => p.To).DefaultIfEmpty(0).Max() + 1;
-        var given = _given.Select((h, i) => new FeedPiece(0, next + i, h.PairLength.Value, Line(h), [])).ToList();
-        return tree with
-        {
-            Pieces = [.. tree.Pieces, .. given],
-            Ends = [.. tree.Ends, .. _given.Select((h, i) => new FeedEnd(h.Building.Key, next + i))],
-            AtLeastMetres = tree.AtLeastMetres + given.Sum(p => p.Metres),
-        };
+        return StandingFeed.Added(tree, _study, Id, _given);
     }
 
-    /// <summary>The wire of each pair: a house's own, or for one that feeds several the shared one.</summary>
-    internal ItemList<WirePart> Wires(FeedTree tree, WirePart shared) =>
-        tree.Pieces.Select((_, i) => tree.Beyond(i) is [var only] ? _houses[only].Wire : shared).ToItemList();
+    /// <summary>The pairs of the switch as the town has them.</summary>
+    internal LaidFeed Standing() => StandingFeed.Added(new FeedTree(StandingFeed.Way(_study.Town, Id, _houses.Keys), [], [], 0), _study, Id, _houses.Values);
+
+    /// <summary>The wire of each pair: a house's own, for one that feeds several the shared one, and for one that is given its own.</summary>
+    internal ItemList<WirePart> Wires(LaidFeed laid, WirePart shared) =>
+        Enumerable.Range(0, laid.Free).Select(i => laid.Tree.Beyond(i) is [var only] ? Own(only) : shared).Concat(laid.GivenWires).ToItemList();
 
     internal SwitchFeed Feed(FeedTree tree, ItemList<WirePart> wires) => new(
         Id,
@@ -86,6 +82,6 @@ internal sealed class WiredGroup
         }
     }
 
-    private ImmutableArray<PlanePoint> Line(BuildingResult house) =>
-        _routes.TryGetValue(house.Building.Key, out var route) ? [.. route.Points.Select(BoardGround.InMetres)] : [];
+    // What another way made of a pair that can still be laid anew is not the house's own wish.
+    private WirePart Own(string house) => Catalogue.FindWire(_study.Town, _houses[house].Building.Wire is { } said && said != PartId.Unknown ? said : _study.Town.Wiring.Wire ?? _houses[house].Wire.Id) ?? _houses[house].Wire;
 }

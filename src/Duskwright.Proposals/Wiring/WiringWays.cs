@@ -37,7 +37,7 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
         var groups = town.SwitchGroups
             .Where(g => g.Supply is not null)
             .Select(g => new WiredGroup(
-                town, g.Id, study.Buildings.Where(b => b.Lamps.Any(l => l.SwitchGroup == g.Id)), b => demands.GetValueOrDefault(b.Building.Key)))
+                study, g.Id, study.Buildings.Where(b => b.Lamps.Any(l => l.SwitchGroup == g.Id)), b => demands.GetValueOrDefault(b.Building.Key)))
             .Where(g => g.Houses.Any())
             .ToList();
         if (groups.Count == 0)
@@ -50,10 +50,20 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
             return (null, "Every pair is laid, or no house is placed where a pair can reach it: there is nothing left to choose.");
         }
 
-        var feeder = new Feeder(BoardGround.Wireways(board, town.Routes.Where(r => r.Laid)), BoardGround.InMetres(bank.At), BoardGround.Rules(town));
+        var feeder = new Feeder(BoardGround.Wireways(town), BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         WiringWay Way(FeedWay way) => Wired(study, board, groups, [.. groups.Select(g => g.Lay(feeder, way, cancel))]);
-        return (new WiringWays(Way(FeedWay.OwnPairs), Way(FeedWay.Trunk), Way(FeedWay.Chain), town.Show.VisibleStep), null);
+        var standing = groups.Select(g => g.Standing()).ToList();
+        return (new WiringWays(Way(FeedWay.OwnPairs), Way(FeedWay.Trunk), Way(FeedWay.Chain), town.Show.VisibleStep) { Standing = AsItStands(study, board, groups, standing) }, null);
     }
+
+    /// <summary>The town wired as it stands; a pair that is not drawn yet runs to the bank.</summary>
+    public required WiringWay Standing { get; init; }
+
+    /// <summary>The edit by which one switch of a town is wired in one of these ways.</summary>
+    /// <param name="study">The results the ways were computed from.</param>
+    /// <param name="wiring">The switch in one of the three ways.</param>
+    /// <returns>The edit, and what it changes in words.</returns>
+    public WiringEdit Taking(TownStudy study, GroupWiring wiring) => WiringEdit.Of(study.Town, wiring, Standing.Groups.First(g => g.SwitchGroup == wiring.SwitchGroup));
 
     /// <summary>What is advised: for each switch the way with the least of what the maker minds.</summary>
     /// <param name="robustness">0 minds only wire, 1 only what a broken joint darkens and joints out of reach.</param>
@@ -62,26 +72,26 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
         .Select(g => WiringAdvice.Of([.. All.Select(w => w.Groups[g])], Math.Clamp(robustness, 0, 1), VisibleStep))
         .ToItemList();
 
-    // Houses whose pair is still open and can reach the bank.
+    // Houses whose pair is still open and can reach the bank. One whose lamps hang on several switches keeps a pair of its own.
     private static Dictionary<string, RouteDemand> Demands(Town town, Board board, Bank bank)
     {
-        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        var held = SharedRuns.Held(town);
         var open = town.Buildings
-            .Where(b => b.Place is not null && b.State != BuildingState.Fixed && b.PairLength is null && !laid.Contains(b.Key))
+            .Where(b => b.Place is not null && b.PairLength is null && !held.Contains(b.Key) && SharedRuns.Switches(b).Count == 1)
             .Select(b => BoardGround.Demand(board, b))
             .ToList();
-        var answers = Router.Route(BoardGround.Wireways(board, town.Routes.Where(r => r.Laid)), [.. open], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
+        var answers = Router.Route(BoardGround.Wireways(town), [.. open], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         return open.Zip(answers).Where(x => x.Second.NoRoute is null).ToDictionary(x => x.First.Building, x => x.First, StringComparer.Ordinal);
     }
 
     // The shared pairs of a switch are made thicker as long as its faintest lamp looks visibly fainter than its like and gains by it.
-    private static WiringWay Wired(TownStudy study, Board board, List<WiredGroup> groups, List<FeedTree> trees)
+    private static WiringWay Wired(TownStudy study, Board board, List<WiredGroup> groups, List<LaidFeed> trees)
     {
         var town = study.Town;
         var usual = town.Wiring.Wire is { } said ? Catalogue.FindWire(town, said)! : study.Buildings[0].Wire;
         var sizes = TrunkWires.From(usual, Catalogue.Parts.Wires.Concat(town.OwnParts.Wires));
         var size = new int[groups.Count];
-        var settled = trees.Select(t => !Enumerable.Range(0, t.Pieces.Length).Any(i => t.Beyond(i).Length > 1)).ToArray();
+        var settled = trees.Select(t => !Enumerable.Range(0, t.Free).Any(i => t.Tree.Beyond(i).Length > 1)).ToArray();
         var now = Fed();
         while (true)
         {
@@ -104,16 +114,25 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
 
         var wires = groups.Select((_, g) => Wires(g)).ToList();
         return new WiringWay(
-            groups.Select((g, i) => g.Computed(trees[i], wires[i], now[g.Id])).ToItemList(),
-            Holes(board, groups.SelectMany((g, i) => g.ThroughHoles(trees[i], wires[i]))));
+            groups.Select((g, i) => g.Computed(trees[i].Tree, wires[i], now[g.Id])).ToItemList(),
+            Holes(board, groups.SelectMany((g, i) => g.ThroughHoles(trees[i].Tree, wires[i]))));
 
         ItemList<WirePart> Wires(int g) => groups[g].Wires(trees[g], sizes[size[g]]);
 
-        Dictionary<string, List<FedBuilding>> Fed() => study.FedBy(groups.Select((g, i) => g.Feed(trees[i], Wires(i))).ToItemList())
+        Dictionary<string, List<FedBuilding>> Fed() => study.FedBy(groups.Select((g, i) => g.Feed(trees[i].Tree, Wires(i))).ToItemList())
             .GroupBy(f => f.SwitchGroup)
             .ToDictionary(f => f.Key, f => f.ToList(), StringComparer.Ordinal);
 
         double Faintest(Dictionary<string, List<FedBuilding>> fed, int g) => fed[groups[g].Id].Min(f => f.Evenness);
+    }
+
+    private static WiringWay AsItStands(TownStudy study, Board board, List<WiredGroup> groups, List<LaidFeed> trees)
+    {
+        var wires = groups.Select((g, i) => trees[i].GivenWires).ToList();
+        var fed = study.FedBy(groups.Select((g, i) => g.Feed(trees[i].Tree, wires[i])).ToItemList()).GroupBy(f => f.SwitchGroup).ToDictionary(f => f.Key, f => f.ToList(), StringComparer.Ordinal);
+        return new WiringWay(
+            groups.Select((g, i) => g.Computed(trees[i].Tree, wires[i], fed[g.Id])).ToItemList(),
+            Holes(board, groups.SelectMany((g, i) => g.ThroughHoles(trees[i].Tree, wires[i]))));
     }
 
     private static ItemList<HoleUse> Holes(Board board, IEnumerable<(string Hole, WirePart Wire)> pairs)

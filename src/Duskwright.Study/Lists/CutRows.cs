@@ -13,6 +13,9 @@ internal static class CutRows
     {
         var town = study.Town;
         var labels = study.Labels.ToLookup(l => l.Code, l => l.Terminal, StringComparer.Ordinal);
+        var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
+        var starts = SharedRuns.Starts(town);
+        string Start(string run) => starts.TryGetValue(run, out var from) ? names.TryGetValue(from, out var house) ? $"the joint in {house}" : $"tap {from}" : "the bank";
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var standing = Standing.In(resolved);
         var rows = new List<CutRow>();
@@ -24,7 +27,7 @@ internal static class CutRows
             }
 
             var laid = standing.Pair(building.Building);
-            rows.AddRange(labels[result.Code].Select(terminal => new CutRow($"{result.Code} {terminal}".TrimEnd(), $"pair, {building.Building.Name} to the bank", result.Wire.Name, 2, result.PairLength, laid)));
+            rows.AddRange(labels[result.Code].Select(terminal => new CutRow($"{result.Code} {terminal}".TrimEnd(), $"pair, {building.Building.Name} to {Start(building.Building.Key)}", result.Wire.Name, 2, result.PairLength, laid)));
             if (building.Building.State is BuildingState.Idea or BuildingState.Shell)
             {
                 rows.AddRange(building.Lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => new CutRow(
@@ -37,6 +40,13 @@ internal static class CutRows
             }
         }
 
+        rows.AddRange(town.Taps.Select(t => new CutRow(
+            $"{t.Id} {labels[t.Id].Last()}",
+            $"shared pair of switch {t.SwitchGroup}, tap {t.Id} to {Start(t.Id)}",
+            SharedPairs.WireOf(town, t).Name,
+            2,
+            Figure.Given("length of the shared pair", t.Length.Metres, "m", "along the way taken, slack included", Certainty.Computed),
+            standing.Tap(t))));
         return rows.ToItemList();
     }
 }

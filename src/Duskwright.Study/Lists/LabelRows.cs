@@ -1,5 +1,6 @@
 using System.Globalization;
 using Duskwright.Plan;
+using Duskwright.Plan.Document;
 using Duskwright.Study.Figures;
 
 namespace Duskwright.Study.Lists;
@@ -10,14 +11,24 @@ internal static class LabelRows
     internal static ItemList<LabelRow> Of(TownStudy study)
     {
         var place = new Dictionary<string, int>(StringComparer.Ordinal);
-        return study.Buildings.SelectMany(b => b.Lamps.GroupBy(l => l.SwitchGroup).Select(pair =>
+        string NextOn(string group) => string.Create(CultureInfo.InvariantCulture, $"{group}{place[group] = place.GetValueOrDefault(group) + 1}");
+        var codes = study.Buildings.ToDictionary(b => b.Building.Key, b => b.Code, StringComparer.Ordinal);
+        var starts = SharedRuns.Starts(study.Town);
+        var houses = study.Buildings.SelectMany(b => b.Lamps.GroupBy(l => l.SwitchGroup).Select(pair =>
         {
             var (group, lamps) = (pair.Key, pair.ToList());
-            var terminal = group is null ? "" : string.Create(CultureInfo.InvariantCulture, $"{group}{place[group] = place.GetValueOrDefault(group) + 1}");
+            var terminal = starts.TryGetValue(b.Building.Key, out var from) ? codes.GetValueOrDefault(from, from) : group is null ? "" : NextOn(group);
             var count = lamps.Count == 1 ? "1 LED" : $"{lamps.Count} LEDs";
             var current = lamps.Count == b.Lamps.Count ? b.Current : lamps.All(l => l.Current is not null) ? Figure.From(Laws.Sum, "current of its lamps", "A", [.. lamps.Select(l => l.Current!)]) : null;
             var circuit = study.Packs.FirstOrDefault(p => p.Supply.Id == lamps[0].Supply)?.Number ?? 0;
             return new LabelRow(b.Code, terminal, b.Building.Name, current is null ? count : $"{count}, {FigureText.Of(current)}", circuit);
-        })).ToItemList();
+        })).ToList();
+        var taps = study.Town.Taps.Select(t => new LabelRow(
+            t.Id,
+            t.From is { } from ? codes.GetValueOrDefault(from, from) : NextOn(t.SwitchGroup),
+            $"Shared pair to tap {t.Id}",
+            $"switch {t.SwitchGroup}",
+            study.Buildings.FirstOrDefault(b => b.Lamps.Any(l => l.SwitchGroup == t.SwitchGroup))?.Circuit ?? 0)).ToList();
+        return houses.Concat(taps).ToItemList();
     }
 }

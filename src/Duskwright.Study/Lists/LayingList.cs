@@ -10,19 +10,22 @@ namespace Duskwright.Study.Lists;
 /// <param name="Loose">The keys of those that stand loose with their pair laid before the first step.</param>
 public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes, ItemList<string> Glued, ItemList<string> Loose)
 {
+    /// <summary>The ids of the taps whose pair is laid before the first step.</summary>
+    public ItemList<string> LaidTaps { get; init; } = [];
+
     /// <summary>What stands and what is pulled after a number of steps.</summary>
     /// <param name="steps">How many steps are done, from 0 to the number of <see cref="Rows"/>.</param>
-    /// <returns>The keys of the houses in their places and of those whose pair is pulled.</returns>
+    /// <returns>The keys of the houses in their places, and of those whose pair is pulled, with the ids of the taps that are laid.</returns>
     public (ItemList<string> Standing, ItemList<string> Pulled) After(int steps)
     {
         var standing = Glued.Concat(Loose).ToHashSet(StringComparer.Ordinal);
-        var pulled = standing.ToHashSet(StringComparer.Ordinal);
+        var pulled = standing.Concat(LaidTaps).ToHashSet(StringComparer.Ordinal);
         foreach (var row in Rows.Take(steps))
         {
             _ = row.Act switch
             {
                 LayingAct.TakeOut => standing.Remove(row.Building),
-                LayingAct.PullFirst => pulled.Add(row.Building),
+                LayingAct.PullFirst or LayingAct.LayShared => pulled.Add(row.Building),
                 _ => standing.Add(row.Building) | pulled.Add(row.Building),
             };
         }
@@ -34,7 +37,7 @@ public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes
 /// <summary>One step of laying and setting down.</summary>
 /// <param name="Number">Its place in the order, from 1.</param>
 /// <param name="Act">What is done.</param>
-/// <param name="Building">The building's key.</param>
+/// <param name="Building">The building's key; the tap's id where a shared pair is laid.</param>
 /// <param name="Do">What to do, in words.</param>
 /// <param name="Because">Why now; empty where the order is free.</param>
 public sealed record LayingRow(int Number, LayingAct Act, string Building, string Do, string Because);

@@ -20,23 +20,30 @@ internal static class LayingRows
             return new LayingList([], [], [], []);
         }
 
-        var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
+        var laid = SharedRuns.Held(town);
         var placed = resolved.Buildings.Where(b => b.Building.Place is not null).OrderByDescending(b => b.Building.Place!.At.Y.Metres).ThenBy(b => b.Building.Place!.At.X.Metres).ToList();
         var holes = board.FeedHoles.ToDictionary(h => h.Id, StringComparer.Ordinal);
         var order = LayingPlanner.Order(new LayingProblem([.. placed.Select(b => House(b, holes, laid))]));
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
         var wired = placed.Where(b => b.Lamps.Count > 0).Select(b => b.Building).ToDictionary(b => b.Key, StringComparer.Ordinal);
         var pulled = new HashSet<string>(StringComparer.Ordinal);
+        var shared = new SharedLaying(town, laid, names);
         return new LayingList(
-            order.Steps.Select((s, i) => new LayingRow(i + 1, s.Act, s.House, Do(s, names, wired.GetValueOrDefault(s.House), pulled), Because(s, names))).ToItemList(),
-            order.Knots.Select(k => Words(k, names)).Concat(order.Covered.Select(c => Words(c, names))).ToItemList(),
+            order.Steps
+                .SelectMany(s => shared.Before(s.House).Append((s.Act, s.House, Do: Do(s, names, wired.GetValueOrDefault(s.House), pulled, shared), Because: Because(s, names))))
+                .Select((s, i) => new LayingRow(i + 1, s.Act, s.Item2, s.Do, s.Because))
+                .ToItemList(),
+            order.Knots.Select(k => Words(k, names)).Concat(order.Covered.Select(c => Words(c, names))).Concat(shared.Notes(placed.Select(b => b.Building))).ToItemList(),
             Keys(Stands.Glued),
-            Keys(Stands.Loose));
+            Keys(Stands.Loose))
+        {
+            LaidTaps = town.Taps.Where(t => laid.Contains(t.Id)).Select(t => t.Id).ToItemList(),
+        };
 
         ItemList<string> Keys(Stands stands) => placed.Where(b => StandsOf(b.Building, laid) == stands).Select(b => b.Building.Key).ToItemList();
     }
 
-    private static LaidHouse House(ResolvedBuilding resolved, Dictionary<string, FeedHole> holes, HashSet<string> laid)
+    private static LaidHouse House(ResolvedBuilding resolved, Dictionary<string, FeedHole> holes, IReadOnlySet<string> laid)
     {
         var building = resolved.Building;
         return new LaidHouse(building.Key, Footprint.Of(building.Place!), StandsOf(building, laid), Surface());
@@ -54,13 +61,13 @@ internal static class LayingRows
     }
 
     // A house that is fitted and whose pair is laid stands in its place and can still be lifted.
-    private static Stands StandsOf(Building building, HashSet<string> laid) =>
+    private static Stands StandsOf(Building building, IReadOnlySet<string> laid) =>
         building.State == BuildingState.Fixed ? Stands.Glued : building.State == BuildingState.Fitted && laid.Contains(building.Key) ? Stands.Loose : Stands.ToCome;
 
-    private static string Do(LayingStep step, Dictionary<string, string> names, Building? wired, HashSet<string> pulled)
+    private static string Do(LayingStep step, Dictionary<string, string> names, Building? wired, HashSet<string> pulled, SharedLaying shared)
     {
         var name = names[step.House];
-        var pull = wired is null ? "" : wired.FeedHole is { } hole ? $"pull the pair of {name} through hole {hole}" : $"pull the pair of {name} straight down";
+        var pull = wired is null ? "" : wired.FeedHole is { } hole ? $"pull the pair of {name} through hole {hole}{shared.Joined(step.House)}" : $"pull the pair of {name} straight down{shared.Joined(step.House)}";
         return step.Act switch
         {
             LayingAct.PullFirst when pulled.Add(step.House) => $"P{pull[1..]} and leave the house beside its place",

@@ -13,6 +13,9 @@ internal static class PartsRows
     // At least three of a lamp to spare: common practice, no source.
     private const int LeastSpareLamps = 3;
     private const int SleevesPerLamp = 2;
+
+    // A pair that begins at another one is joined on both conductors.
+    private const int SleevesPerPairUnderway = 2;
     private const string UsualFuse = "ptc-500ma";
 
     internal static ItemList<PartsRow> Of(ResolvedTown resolved)
@@ -35,7 +38,8 @@ internal static class PartsRows
             rows.Add(Pieces($"{FigureText.Of(value.Key, "Ω")} {resistor.Name}", "one in each lamp's lead", value.Count(), Up(value.Count() * spare), resistor.SoldBy, resistor.Price?.Units));
         }
 
-        var pairs = toLay.SelectMany(b => Enumerable.Repeat((b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical), Pairs(b))).ToList();
+        var taps = town.Taps.Where(t => !standing.Tap(t)).ToList();
+        var pairs = toLay.SelectMany(b => Enumerable.Repeat((Wire: b.Pair.Wire, Metres: 2 * b.Pair.Metres.Typical), Pairs(b))).Concat(taps.Select(t => (Wire: SharedPairs.WireOf(town, t), Metres: 2 * t.Length.Metres))).ToList();
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var tails = lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => (Wire: tailWire, Metres: 2 * l.TailMetres));
         foreach (var wire in pairs.Concat(tails).GroupBy(w => w.Wire))
@@ -43,10 +47,12 @@ internal static class PartsRows
             rows.Add(Wire(wire.Key, wire.Sum(w => w.Metres), spare));
         }
 
-        if (lamps.Count > 0)
+        var starts = SharedRuns.Starts(town);
+        var underway = toLay.Select(b => b.Building.Key).Concat(taps.Select(t => t.Id)).Count(starts.ContainsKey);
+        if (lamps.Count + underway > 0)
         {
             var sleeve = Sundry(SundryUse.Sleeve);
-            rows.Add(Pieces(sleeve.Name, "over every joint", lamps.Count * SleevesPerLamp, 0, sleeve.SoldBy, sleeve.Price?.Units));
+            rows.Add(Pieces(sleeve.Name, "over every joint", (lamps.Count * SleevesPerLamp) + (underway * SleevesPerPairUnderway), 0, sleeve.SoldBy, sleeve.Price?.Units));
         }
 
         foreach (var supply in town.Supplies.GroupBy(s => s.Part))
@@ -58,20 +64,20 @@ internal static class PartsRows
 
         if (town.Supplies.Count > 0)
         {
-            AddBank(town, standing, rows, pairs.Count);
+            AddBank(town, standing, rows, pairs.Count, underway);
         }
 
         return rows.ToItemList();
     }
 
-    private static void AddBank(Town town, Standing standing, List<PartsRow> rows, int pairs)
+    private static void AddBank(Town town, Standing standing, List<PartsRow> rows, int pairs, int underway)
     {
         var holders = town.Supplies.Count(s => !standing.Pack(s) && PackLaws.IsStore(Catalogue.FindSupply(town, s.Part)!));
         var switches = town.SwitchGroups.Count(g => !standing.Switch(g));
         foreach (var (use, count, why) in new[]
         {
             (SundryUse.Holder, holders, "one for each new pack"), (SundryUse.Switch, switches, "one for each new switch"),
-            (SundryUse.Terminal, 2 * pairs, "two ways for each pair to lay"), (SundryUse.Label, pairs, "one for each pair to lay"),
+            (SundryUse.Terminal, 2 * (pairs - underway), "two ways for each pair to lay"), (SundryUse.Label, pairs, "one for each pair to lay"),
         }.Where(wanted => wanted.Item2 > 0))
         {
             var sundry = Sundry(use);

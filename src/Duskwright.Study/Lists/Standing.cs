@@ -18,7 +18,7 @@ internal sealed class Standing
     {
         var town = resolved.Town;
         var built = resolved.Buildings.Where(b => b.Building.State == BuildingState.Fixed).ToList();
-        var pairs = built.Select(b => b.Building.Key).Concat(town.Routes.Where(r => r.Laid).Select(r => r.Building)).ToHashSet(StringComparer.Ordinal);
+        var pairs = SharedRuns.Held(town).ToHashSet(StringComparer.Ordinal);
         var switches = built.SelectMany(b => b.Lamps).Select(l => l.SwitchGroup).OfType<string>().ToHashSet(StringComparer.Ordinal);
 
         // Nobody reads or refills a pack that is not there.
@@ -29,6 +29,9 @@ internal sealed class Standing
 
     /// <summary>Whether a house's pair lies already.</summary>
     internal bool Pair(Building building) => _pairs.Contains(building.Key);
+
+    /// <summary>Whether a shared pair lies already.</summary>
+    internal bool Tap(Tap tap) => _pairs.Contains(tap.Id);
 
     /// <summary>Whether a switch is wired up already.</summary>
     internal bool Switch(SwitchGroup group) => _switches.Contains(group.Id);

@@ -142,6 +142,12 @@ internal sealed class FaultSearch
         var (lamp, building) = fault.Kind is FaultKind.PairOpen or FaultKind.PairShorted or FaultKind.PairReversed or FaultKind.PairNicked
             ? ("", fault.Place)
             : fault.Kind == FaultKind.CellFlat ? ("", "") : (_faults.Circuit.Lamps[fault.Index].Input.Name, _faults.Circuit.Lamps[fault.Index].Building);
+        if (building.StartsWith(FaultTableQuery.SharedPlace, StringComparison.Ordinal))
+        {
+            var run = building[FaultTableQuery.SharedPlace.Length..];
+            return (lamp, _buildings.TryGetValue(run, out var house) ? house.Building.Name : $"tap {run}", true);
+        }
+
         return building.Length == 0 ? (lamp, "", false) : (lamp, lamp.Length == 0 ? PairName(fault) : Name(building), _buildings[building].Building.State == BuildingState.Fixed);
     }
 
@@ -150,15 +156,25 @@ internal sealed class FaultSearch
         ? $"{Name(fault.Place)} on switch {_faults.Circuit.Lamps[_faults.Table.Tagged.Pairs[fault.Index].Lamps[0]].Group}"
         : Name(fault.Place);
 
+    private static bool IsShared(Fault fault) => fault.Place.StartsWith(FaultTableQuery.SharedPlace, StringComparison.Ordinal);
+
+    private static string Pair(Fault fault) => IsShared(fault) ? "shared pair to" : "pair of";
+
+    // Its ends are not both at the bank and in one house.
+    private bool IsUnderway(Fault fault) => IsShared(fault) || BeginsUnderway(fault);
+
+    private bool BeginsUnderway(Fault fault) => _faults.Circuit.Packs.SelectMany(p => p.Input.Groups).SelectMany(g => g.Pairs).Any(p => p.Building == fault.Place && p.Junction != 0);
+
     private string Words(Fault fault)
     {
         var (lamp, house, _) = Place(fault);
         return fault.Kind switch
         {
-            FaultKind.PairOpen => $"a joint of the pair of {house} is open, at the bank or in the house",
-            FaultKind.PairShorted => $"the two wires of the pair of {house} touch",
-            FaultKind.PairReversed => $"the pair of {house} is joined the wrong way round",
-            FaultKind.PairNicked => $"a wire or joint of the pair of {house} has gone bad and lets too little through",
+            FaultKind.PairOpen when IsShared(fault) => $"a joint of the shared pair to {house} is open",
+            FaultKind.PairOpen => $"a joint of the pair of {house} is open, {(BeginsUnderway(fault) ? "where it begins" : "at the bank")} or in the house",
+            FaultKind.PairShorted => $"the two wires of the {Pair(fault)} {house} touch",
+            FaultKind.PairReversed => $"the {Pair(fault)} {house} is joined the wrong way round",
+            FaultKind.PairNicked => $"a wire or joint of the {Pair(fault)} {house} has gone bad and lets too little through",
             FaultKind.LampJointOpen => $"a joint of lamp {lamp} in {house} is open",
             FaultKind.LampShorted => $"the leads of lamp {lamp} in {house} touch",
             FaultKind.LampReversed => $"lamp {lamp} in {house} is the wrong way round",
@@ -173,6 +189,9 @@ internal sealed class FaultSearch
         var (lamp, house, gone) = Place(fault);
         return fault.Kind switch
         {
+            FaultKind.PairOpen or FaultKind.PairNicked when IsUnderway(fault) => $"Touch a fresh test pack, plus to plus, to each joint that can be reached on the way, the farthest first: the bad place lies before the first from which the lamps light. If none can be reached, {AroundIt}.",
+            FaultKind.PairShorted when IsUnderway(fault) => "Take the shared pair off the bank at once: a short heats the wire in the card. Then part its joints one by one, those that can be reached, until the rest is clear.",
+            FaultKind.PairReversed when IsUnderway(fault) => "Swap its two ends at the nearest joint that can be reached; at the bank this turns every lamp on the shared pair round.",
             FaultKind.PairOpen => $"Undo its ends at the bank, touch them to a fresh test pack, plus to plus. Lit: the joint at the bank was bad. Dark: the break is {(gone ? $"inside {house}, which cannot be reached any more: {AroundIt}; else leave its ends off the bank" : $"in the pair or inside {house}; lift the roof and touch the test pack to each joint in turn")}.",
             FaultKind.PairShorted => $"Take its ends off the bank at once: a short heats the wire in the card. {(gone ? $"{house} cannot be reached any more; leave it off." : "Then look for bare ends and solder that touch.")}",
             FaultKind.PairReversed => "Swap its two ends at the bank.",

@@ -54,6 +54,8 @@ internal static class BuildingResults
             PairLength = PairLength(town, building, resolved.Pair),
             PairDrop = current is null
                 ? null
+                : DropThroughShared(resolved, circuits) is { } shared
+                ? shared
                 : Figure.From(
                     Laws.DropInPair,
                     "lost in the pair",
@@ -63,6 +65,28 @@ internal static class BuildingResults
                         .Between(resolved.Pair.ConductorOhms.Low, resolved.Pair.ConductorOhms.High)),
             Tests = TestPoints.Of(lamps, panes, building.Roof?.LiftsOff ?? false, TestPointQuery.AtTheBank(resolved, circuits), memo),
         };
+    }
+
+    // Where others' currents run through the same copper, the drop is read off the solved circuit.
+    private static Figure? DropThroughShared(ResolvedBuilding resolved, CircuitResults circuits)
+    {
+        double? Drop(LampPlace place, CircuitRun run)
+        {
+            var (lamp, elements, volts) = (run.Circuit.Lamps[place.Index], run.Circuit.Network.Elements, run.Fresh.NodeVolts);
+            var group = run.Circuit.Packs[lamp.Pack].Input.Groups.First(g => g.Id == lamp.Group);
+            if (group.Shared.Count == 0 || group.Pairs.First(p => p.Building == lamp.Building).Junction == 0)
+            {
+                return null;
+            }
+
+            var strip = elements[0].Name == CircuitNetwork.CommonReturn ? volts[elements[0].A] : 0;
+            return volts[elements.First(e => e.Name == $"switch {lamp.Group}").B] - strip - (volts[elements[lamp.Element].A] - volts[elements[lamp.Element].B]);
+        }
+
+        var place = circuits.Lamps[(resolved.Lamps[0].Building, resolved.Lamps[0].Name)];
+        return Drop(place, place.Run) is { } volts
+            ? Figure.Given("lost in the pairs on the way", volts, "V", "the circuit solved with the pairs this house shares", Certainty.Computed).Between(Drop(place, place.Low)!.Value, Drop(place, place.High)!.Value)
+            : null;
     }
 
     private static LampResult Lamp(

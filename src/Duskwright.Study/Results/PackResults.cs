@@ -44,7 +44,7 @@ internal static class PackResults
             HoursToDim = place.HoursTo(town.Show.DimShare, "hours to half light"),
             HoursToSpoiled = place.HoursTo(town.Show.SpoiledShare, "hours to a third, spoiled"),
             Carrying = memo.Get(CarryingOf(town, supply, part, fed), q => q.Answer()),
-            ShortCircuit = memo.Get(ShortOf(town, supply, part, fed, place), q => q.Answer()),
+            ShortCircuit = memo.Get(ShortOf(resolved, supply, part, fed, place), q => q.Answer()),
         };
     }
 
@@ -95,9 +95,12 @@ internal static class PackResults
             town.Show.VisibleStep);
     }
 
-    private static ShortQuery ShortOf(Town town, Supply supply, SupplyPart part, List<(ResolvedBuilding Building, ResolvedLamp Lamp)> fed, PackPlace place)
+    private static ShortQuery ShortOf(ResolvedTown resolved, Supply supply, SupplyPart part, List<(ResolvedBuilding Building, ResolvedLamp Lamp)> fed, PackPlace place)
     {
+        var town = resolved.Town;
         var pairs = fed.Select(f => f.Building.Pair).Distinct().ToList();
+        var shared = fed.Select(f => f.Lamp.SwitchGroup!).Distinct().ToDictionary(g => g, g => SharedPairs.Of(resolved, g), StringComparer.Ordinal);
+        var taps = town.Taps.Where(t => shared.ContainsKey(t.SwitchGroup)).Select(t => SharedPairs.WireOf(town, t));
         return new ShortQuery(
             part,
             supply.Series,
@@ -105,8 +108,8 @@ internal static class PackResults
             supply.Fuse is { } id ? Catalogue.FindFuse(town, id) : null,
             place.Amps(place.Run),
             Usual.SwitchOhms,
-            Usual.SwitchOhms + (2 * pairs.Max(p => p.ConductorOhms.Typical)),
-            pairs.Min(p => p.Wire.CopperDiameter.Metres),
+            Usual.SwitchOhms + (2 * fed.Max(f => shared[f.Lamp.SwitchGroup!].PathOhms(f.Building.Pair))),
+            pairs.Select(p => p.Wire).Concat(taps).Min(w => w.CopperDiameter.Metres),
             town.Show.RoomTemperatureC ?? Usual.RoomCelsius,
             Catalogue.Parts.Fuses);
     }

@@ -45,8 +45,13 @@ internal sealed record TestPointQuery(CircuitInput Least, CircuitInput Typical, 
             building.Pair.WireUnknown || building.Pair.Origin == LengthOrigin.Unknown);
     }
 
-    /// <summary>The same on a test pack: fresh cells of the kind that will feed it, without its fuse.</summary>
-    internal TestPointQuery OnTestPack() => Changed(p => p with { ChargeLeft = 1, FuseOhms = 0 });
+    /// <summary>The same on a test pack: fresh cells of the kind that will feed it, without its fuse and without pairs it shares.</summary>
+    internal TestPointQuery OnTestPack() => Changed(p => p with
+    {
+        ChargeLeft = 1,
+        FuseOhms = 0,
+        Groups = p.Groups.Select(g => g with { Shared = [], Pairs = g.Pairs.Select(x => x with { Junction = 0 }).ToItemList() }).ToItemList(),
+    });
 
     /// <summary>One lamp by itself on a test pack, by its own leads.</summary>
     internal TestPointQuery OneLamp(string lamp) => OnTestPack().Changed(p => p with

@@ -18,7 +18,11 @@ internal sealed record GroupInput(string Id, double SwitchOhms, ItemList<PairInp
 }
 
 /// <summary>A pair that several houses share, from one junction to another; junction 0 is the switch.</summary>
-internal sealed record SharedPairInput(int From, int To, double ConductorOhms);
+internal sealed record SharedPairInput(int From, int To, double ConductorOhms)
+{
+    /// <summary>The tap it leads to, or the building it goes on from.</summary>
+    internal string Run { get; init; } = "";
+}
 
 /// <summary>A pair from the bank to a house and the lamps at its end.</summary>
 internal sealed record PairInput(string Building, double ConductorOhms, ItemList<LampInput> Lamps)

@@ -13,7 +13,7 @@ internal static class CircuitInputs
         var onSwitch = resolved.Buildings
             .SelectMany(b => b.Lamps.Where(l => l.SwitchGroup is not null).Select(l => (Group: l.SwitchGroup!, Building: b)).Distinct())
             .ToLookup(x => x.Group, x => x.Building, StringComparer.Ordinal);
-        var packs = town.Supplies.Select(s => Pack(town, s, corner, onSwitch)).Where(p => p.Groups.Count > 0).ToList();
+        var packs = town.Supplies.Select(s => Pack(resolved, s, corner, onSwitch)).Where(p => p.Groups.Count > 0).ToList();
         var returnOhms = town.Wiring.ReturnWire is { } wire && town.Wiring.ReturnLength is { } length
             ? Catalogue.FindWire(town, wire)!.PerMetre.Ohms * length.Metres
             : 0;
@@ -24,8 +24,9 @@ internal static class CircuitInputs
             : [.. packs.Select(p => new CircuitInput([p], 0, hours, coarse))];
     }
 
-    private static PackInput Pack(Town town, Supply supply, Corner corner, ILookup<string, ResolvedBuilding> onSwitch)
+    private static PackInput Pack(ResolvedTown resolved, Supply supply, Corner corner, ILookup<string, ResolvedBuilding> onSwitch)
     {
+        var town = resolved.Town;
         var fuse = supply.Fuse is { } id ? Catalogue.FindFuse(town, id)! : null;
         return new PackInput(
             supply.Id,
@@ -34,19 +35,26 @@ internal static class CircuitInputs
             supply.Parallel,
             supply.ChargeLeft,
             fuse is null ? 0 : corner == Corner.Low ? fuse.MostResistance.Ohms : fuse.LeastResistance.Ohms,
-            town.SwitchGroups.Where(g => g.Supply == supply.Id).Select(g => Group(town, g.Id, corner, onSwitch)).Where(g => g.Pairs.Count > 0).ToItemList());
+            town.SwitchGroups.Where(g => g.Supply == supply.Id).Select(g => Group(resolved, g.Id, corner, onSwitch)).Where(g => g.Pairs.Count > 0).ToItemList());
     }
 
-    private static GroupInput Group(Town town, string group, Corner corner, ILookup<string, ResolvedBuilding> onSwitch) => new(
-        group,
-        Usual.SwitchOhms,
+    private static GroupInput Group(ResolvedTown resolved, string group, Corner corner, ILookup<string, ResolvedBuilding> onSwitch)
+    {
+        var shared = SharedPairs.Of(resolved, group);
+        return new GroupInput(group, Usual.SwitchOhms, Pairs(resolved, group, shared, corner, onSwitch)) { Shared = shared.Inputs(corner) };
+    }
+
+    private static ItemList<PairInput> Pairs(ResolvedTown resolved, string group, SharedPairs shared, Corner corner, ILookup<string, ResolvedBuilding> onSwitch) =>
         onSwitch[group]
             .Select(b => new PairInput(
                 b.Pair.Building,
-                b.Pair.ConductorOhms.At(corner),
+                shared.OwnOhms(b.Pair, corner),
                 b.Lamps
                     .Where(l => l.SwitchGroup == group)
-                    .Select(l => new LampInput(l.Name, LampLaws.AtCorner(town, l, corner), l.ResistorOhms.At(corner) + l.TailOhms))
-                    .ToItemList()))
-            .ToItemList());
+                    .Select(l => new LampInput(l.Name, LampLaws.AtCorner(resolved.Town, l, corner), l.ResistorOhms.At(corner) + l.TailOhms))
+                    .ToItemList())
+            {
+                Junction = shared.Junction(b.Pair.Building),
+            })
+            .ToItemList();
 }

@@ -9,10 +9,13 @@ namespace Duskwright.Study.Wiring;
 /// <remarks>Node 0 is where the packs' minus poles meet.</remarks>
 internal sealed class CircuitNetwork
 {
+    internal const string CommonReturn = "common return";
+
     private readonly List<Element> _elements = [];
     private readonly List<CircuitLamp> _lamps = [];
     private readonly List<CircuitPack> _packs = [];
     private readonly List<CircuitPair> _pairs = [];
+    private readonly List<CircuitSharedPair> _shared = [];
     private int _nodes = 1;
 
     private CircuitNetwork(CircuitInput input)
@@ -20,7 +23,7 @@ internal sealed class CircuitNetwork
         var strip = 0;
         if (input.ReturnOhms > 0)
         {
-            strip = Wire("common return", _nodes++, 0, input.ReturnOhms).A;
+            strip = Wire(CommonReturn, _nodes++, 0, input.ReturnOhms).A;
         }
 
         foreach (var pack in input.Packs)
@@ -38,6 +41,8 @@ internal sealed class CircuitNetwork
     internal IReadOnlyList<CircuitPack> Packs => _packs;
 
     internal IReadOnlyList<CircuitPair> Pairs => _pairs;
+
+    internal IReadOnlyList<CircuitSharedPair> Shared => _shared;
 
     internal static CircuitNetwork Of(CircuitInput input) => new(input);
 
@@ -68,6 +73,7 @@ internal sealed class CircuitNetwork
             foreach (var piece in group.Shared)
             {
                 var (plusBefore, minusBefore) = junctions[piece.From];
+                _shared.Add(new CircuitSharedPair(piece.Run, _elements.Count, _elements.Count + 1));
                 junctions[piece.To] = (
                     Wire($"plus wire to junction {piece.To} of switch {group.Id}", plusBefore, _nodes++, piece.ConductorOhms).B,
                     Wire($"minus wire to junction {piece.To} of switch {group.Id}", _nodes++, minusBefore, piece.ConductorOhms).A);
@@ -104,3 +110,6 @@ internal sealed record CircuitPack(PackInput Input, int Source, int Plus, PackLa
 
 /// <summary>A pair in a network: a building has one for each switch it hangs on. <see cref="Plus"/> and <see cref="Minus"/> are the indices of its wires.</summary>
 internal sealed record CircuitPair(string Building, string Group, int Plus, int Minus);
+
+/// <summary>A pair that several houses share. <see cref="Run"/> is the tap it leads to or the building it goes on from.</summary>
+internal sealed record CircuitSharedPair(string Run, int Plus, int Minus);

@@ -38,8 +38,9 @@ internal static class Resolver
 
     internal static ResolvedPair Pair(Town town, Building building)
     {
-        var wire = Usual.WireOf(town, building.Wire);
-        var unknown = building.Wire == PartId.Unknown;
+        var said = town.Routes.FirstOrDefault(r => r.Building == building.Key)?.Wire ?? building.Wire;
+        var wire = Usual.WireOf(town, said);
+        var unknown = said == PartId.Unknown;
         var (metres, origin) = PairMetres(town, building);
         var joints = Usual.JointsPerConductor * (town.Wiring.JointResistance?.Ohms ?? Usual.JointOhms);
         var (thin, thick) = unknown

@@ -36,6 +36,7 @@ public partial class LayingFilm : IDisposable
             {
                 Standing = standing,
                 Instead = _wires.Where(w => pulled.Contains(w.Building)).ToItemList(),
+                Taps = pulled,
                 Chosen = _step > 0 ? Laying.Rows[_step - 1].Building : null,
             });
         }

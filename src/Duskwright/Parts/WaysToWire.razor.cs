@@ -6,6 +6,7 @@ using Duskwright.Plan.Document;
 using Duskwright.Plan.Quantities;
 using Duskwright.Proposals.Wiring;
 using Duskwright.Study;
+using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Parts;
@@ -20,6 +21,12 @@ public partial class WaysToWire : IDisposable
     private string? _why;
     private double _robustness = 0.5;
     private ItemList<WiringAdvice> _advised = [];
+    private Dictionary<int, int> _chosen = [];
+    private string? _told;
+    private string? _wrong;
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
 
     [Parameter, EditorRequired]
     public TownStudy Study { get; set; } = default!;
@@ -44,7 +51,7 @@ public partial class WaysToWire : IDisposable
         var (ways, why) = await Task.Run(() => WiringWays.Of(study, cancel));
         if (ReferenceEquals(study, _waysOf) && !cancel.IsCancellationRequested)
         {
-            (_ways, _why) = (ways, why);
+            (_ways, _why, _chosen) = (ways, why, []);
             _advised = ways?.Advised(_robustness) ?? [];
             StateHasChanged();
         }
@@ -78,6 +85,30 @@ public partial class WaysToWire : IDisposable
             Points = x.First.Points.Select(p => Point.At(1000 * p.X, 1000 * p.Y)).ToItemList(),
             Length = Length.FromMetres(x.First.Metres),
         });
+
+    // Where the maker has not chosen, the advised way.
+    private int Chosen(int group) => _chosen.TryGetValue(group, out var way)
+        ? way
+        : _ways!.All.Select((w, i) => (w, i)).First(x => x.w.Groups[group] == _advised[group].Wiring).i;
+
+    private WiringEdit Taking(int group) => _ways!.Taking(_waysOf!, _ways.All[Chosen(group)].Groups[group]);
+
+    private ItemList<string> Changes(int group) => Taking(group).Changes;
+
+    private void Choose(int group, string? way) => _chosen[group] = int.Parse(way!, CultureInfo.InvariantCulture);
+
+    // Taken against the town as it stands: the ways are worked out anew after every edit.
+    private void Take(int group)
+    {
+        var edit = Taking(group).Edit;
+        var problems = Open.Apply(edit);
+        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+        _told = problems.Count == 0 ? $"Switch {edit.SwitchGroup} is wired so." : null;
+    }
+
+    private static string Taps(int taps) => taps == 1 ? "There is one tap" : $"There are {taps} taps";
+
+    private string Named(string group) => Open.Town.SwitchGroups.FirstOrDefault(g => g.Id == group)?.Name is { } name ? $", {name}" : "";
 
     private void Weigh(ChangeEventArgs e)
     {

@@ -12,7 +12,7 @@ public class BrokenDocumentTests
     [InlineData("null", "", "not-a-town", "The file holds no town: a town is written between { and }.")]
     [InlineData("{ }", "format", "not-a-town", "The first field must be \"format\": \"duskwright-town\".")]
     [InlineData("{ \"format\": \"recipe\" }", "format", "not-a-town", "The first field must be \"format\": \"duskwright-town\".")]
-    [InlineData("{ \"format\": \"duskwright-town\", \"version\": \"one\" }", "version", "not-a-town", "The version must be a whole number from 0 to 1.")]
+    [InlineData("{ \"format\": \"duskwright-town\", \"version\": \"one\" }", "version", "not-a-town", "The version must be a whole number from 0 to 2.")]
     [InlineData("{ \"format\": \"duskwright-town\",\n  \"version\": 1", "line 2, column 15", "cut-short", "The file ends too early, at line 2, column 15.")]
     [InlineData("{", "line 1, column 2", "cut-short", "The file ends too early, at line 1, column 2.")]
     [InlineData("{ \"format\": \"duskwright-town\",\n  \"versi", "line 2, column 9", "cut-short", "The file ends too early, at line 2, column 9.")]

@@ -49,7 +49,7 @@ public class RoundTripTests
     public void What_is_not_said_is_not_written()
     {
         var text = TownJson.Write(new Plan.Document.Town { Name = "Bare" });
-        Assert.Equal("{\n  \"format\": \"duskwright-town\",\n  \"version\": 1,\n  \"name\": \"Bare\"\n}\n", text);
+        Assert.Equal("{\n  \"format\": \"duskwright-town\",\n  \"version\": 2,\n  \"name\": \"Bare\"\n}\n", text);
     }
 
     private static void Collect(JsonNode? node, string path, HashSet<string> into)

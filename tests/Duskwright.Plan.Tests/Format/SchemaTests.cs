@@ -28,14 +28,14 @@ public class SchemaTests
         RandomTowns.Sound.Sample(town => Assert.True(IsValid(TownJson.Write(town))), iter: 50);
 
     [Theory]
-    [InlineData("""{ "format": "duskwright-town", "version": 1 }""")]
-    [InlineData("""{ "format": "recipe", "version": 1, "name": "T" }""")]
-    [InlineData("""{ "format": "duskwright-town", "version": 2, "name": "T" }""")]
-    [InlineData("""{ "format": "duskwright-town", "version": 1, "name": "T", "bildings": [] }""")]
-    [InlineData("""{ "format": "duskwright-town", "version": 1, "name": "T", "board": { "width_in": 47, "depth_mm": 800 } }""")]
-    [InlineData("""{ "format": "duskwright-town", "version": 1, "name": "T", "buildings": [ { "name": "A", "leds": "four" } ] }""")]
-    [InlineData("""{ "format": "duskwright-town", "version": 1, "name": "T", "buildings": [ { "name": "A", "resistor_ohm": -1 } ] }""")]
-    [InlineData("""{ "format": "duskwright-town", "version": 1, "name": "T", "buildings": [ { "name": "A", "state": "half" } ] }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 2 }""")]
+    [InlineData("""{ "format": "recipe", "version": 2, "name": "T" }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 3, "name": "T" }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 2, "name": "T", "bildings": [] }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 2, "name": "T", "board": { "width_in": 47, "depth_mm": 800 } }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 2, "name": "T", "buildings": [ { "name": "A", "leds": "four" } ] }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 2, "name": "T", "buildings": [ { "name": "A", "resistor_ohm": -1 } ] }""")]
+    [InlineData("""{ "format": "duskwright-town", "version": 2, "name": "T", "buildings": [ { "name": "A", "state": "half" } ] }""")]
     public void A_broken_town_breaks_the_schema(string text)
     {
         Assert.False(IsValid(text));
@@ -48,7 +48,7 @@ public class SchemaTests
     [InlineData("\"unknown\"", true)]
     [InlineData("\"some\"", false)]
     public void The_schema_allows_the_resistors_that_are_read(string written, bool allowed) =>
-        Assert.Equal(allowed, IsValid($$"""{ "format": "duskwright-town", "version": 1, "name": "T", "wiring": { "resistor_ohm": {{written}} } }"""));
+        Assert.Equal(allowed, IsValid($$"""{ "format": "duskwright-town", "version": 2, "name": "T", "wiring": { "resistor_ohm": {{written}} } }"""));
 
     private static bool IsValid(string text) => Schema.Evaluate(Parsed(text)).IsValid;
 

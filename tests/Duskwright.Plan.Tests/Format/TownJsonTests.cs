@@ -6,13 +6,13 @@ namespace Duskwright.Plan.Tests.Format;
 
 public class TownJsonTests
 {
-    private const string Bare = """{ "format": "duskwright-town", "version": 1, "name": "Saltmarrow" }""";
+    private const string Bare = """{ "format": "duskwright-town", "version": 2, "name": "Saltmarrow" }""";
 
     [Fact]
     public void The_unit_of_a_quantity_stands_in_the_name_of_its_field()
     {
         var town = Read("""
-            { "format": "duskwright-town", "version": 1, "name": "T",
+            { "format": "duskwright-town", "version": 2, "name": "T",
               "buildings": [ { "name": "Lookout", "leds": 1, "distance_mm": 470, "resistor_ohm": 820 } ],
               "show": { "hours_per_day_h": 6.5, "room_illuminance_lx": 30 } }
             """);
@@ -26,7 +26,7 @@ public class TownJsonTests
     public void Comments_and_commas_too_many_are_forgiven() =>
         Assert.Equal("T", Read("""
             { // a town
-              "format": "duskwright-town", "version": 1, /* so far */ "name": "T",
+              "format": "duskwright-town", "version": 2, /* so far */ "name": "T",
               "buildings": [ { "name": "Lookout", }, ], }
             """).Name);
 
@@ -102,9 +102,9 @@ public class TownJsonTests
     [Fact]
     public void A_town_of_a_newer_version_is_refused_in_a_sentence()
     {
-        var problem = Assert.Single(TownJson.Read(Bare.Replace("1", "2", StringComparison.Ordinal)).Problems);
+        var problem = Assert.Single(TownJson.Read(Bare.Replace("2", "3", StringComparison.Ordinal)).Problems);
         Assert.Equal("newer-version", problem.Rule);
-        Assert.Equal("This town was written by a newer Duskwright (version 2); this one reads up to version 1.", problem.Message);
+        Assert.Equal("This town was written by a newer Duskwright (version 3); this one reads up to version 2.", problem.Message);
     }
 
     [Theory]
@@ -115,11 +115,11 @@ public class TownJsonTests
         var town = Read(old);
         Assert.Equal(6, town.Show.HoursPerDay.Hours);
         Assert.Equal(days, town.Show.Days);
-        Assert.Contains("\"version\": 1", TownJson.Write(town), StringComparison.Ordinal);
+        Assert.Contains("\"version\": 2", TownJson.Write(town), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Hours_at_the_top_are_unknown_to_version_1() =>
+    public void Hours_at_the_top_are_unknown_to_later_versions() =>
         Assert.Equal("unknown-field", Assert.Single(TownJson.Read(Bare.Replace(" }", ", \"hours\": 6 }", StringComparison.Ordinal)).Problems).Rule);
 
     [Fact]
