@@ -34,9 +34,10 @@ public class WiringEditTests
         var study = TownStudy.Of(town);
         foreach (var group in groups)
         {
-            // Lengths of the document are whole millimetres.
+            // Lengths of the document are whole millimetres: each pair on the way is out by half of one at most, on both conductors, at no more than the whole current of the switch.
             var there = study.Buildings.Where(b => group.Tree.Ends.Any(e => e.Building == b.Building.Key)).ToList();
-            Assert.Equal(group.WorstDropVolts, there.Max(b => b.PairDrop!.Value), 4);
+            var rounding = 2 * 0.0005 * group.Tree.Pieces.Length * group.WireOf.Max(w => w.PerMetre.Ohms) * there.Sum(b => b.Current!.Value);
+            Assert.Equal(group.WorstDropVolts, there.Max(b => b.PairDrop!.Value), rounding);
         }
 
         var pairs = study.CutList.Where(c => c.For.Contains("pair", StringComparison.Ordinal)).ToList();
