@@ -38,7 +38,7 @@ public sealed class CommandLineTests : IDisposable
     [Theory]
     [InlineData("--cells is three; a whole number from 1 to 12 is allowed.", "sums", "resistor", "--cells", "three")]
     [InlineData("--cells is 0; a whole number from 1 to 12 is allowed.", "sums", "resistor", "--cells", "0")]
-    [InlineData("--mm is 47cm; a number from 1 to 50000, without its unit, is allowed.", "sums", "wire", "--mm", "47cm")]
+    [InlineData("--mm is 47cm; a number from 1 to 20000, without its unit, is allowed.", "sums", "wire", "--mm", "47cm")]
     [InlineData("--ma is 1,500; a number from 0.1 to 30, without its unit, is allowed.", "sums", "resistor", "--ma", "1,500")]
     [InlineData("--ma is nan; a number from 0.1 to 30, without its unit, is allowed.", "sums", "resistor", "--ma", "nan")]
     [InlineData("--paper is A3; A4 or Letter is allowed.", "book", "x.json", "--out", "x", "--paper", "A3")]

@@ -31,7 +31,7 @@ internal static class UsualFields
 
     internal static AskedChoice Wire { get; } = new("wire", "Wire", "cu-0.20", Catalogue.Parts.Wires.Select(w => new Choice(w.Id, w.Name)).ToItemList());
 
-    internal static AskedNumber Millimetres { get; } = new("mm", "Distance, mm", 1000, 1, 50_000);
+    internal static AskedNumber Millimetres { get; } = new("mm", "Distance, mm", 1000, 1, 20_000);
 
     private static Town Nowhere { get; } = new() { Name = "" };
 
