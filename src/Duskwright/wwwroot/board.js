@@ -73,7 +73,11 @@ export function mount(place, listener, coarse, fine) {
     // The click that ends a drag chooses nothing.
     was.svg.addEventListener('click', c => c.stopPropagation(), { capture: true, once: true });
     setTimeout(() => was.svg.dispatchEvent(new Event('click')), 0);
-    try { await listener.invokeMethodAsync('Moved', was.house.dataset.key, (e.clientX - was.x) * was.scale, -(e.clientY - was.y) * was.scale, 0); } finally { [was.house, ...was.others].forEach(let_go); }
+    // The moment it is drawn where it was put down, it is shifted no more: else it would be seen twice as far for a blink.
+    const free = () => { drawn.disconnect(); [was.house, ...was.others].forEach(let_go); };
+    const drawn = new MutationObserver(free);
+    drawn.observe(was.house, { childList: true, subtree: true });
+    try { await listener.invokeMethodAsync('Moved', was.house.dataset.key, (e.clientX - was.x) * was.scale, -(e.clientY - was.y) * was.scale, 0); } finally { free(); }
   };
 
   const cancel = () => { if (held) { [held.house, ...held.others].forEach(let_go); held = null; } };
