@@ -49,6 +49,12 @@ internal sealed class ExactModel
     /// <param name="cancel">Stops the search.</param>
     internal (CpSolverStatus Status, int[] Starts, int Bound) EarliestFinish(int bound, int[]? hint, ScheduleSettings settings, CancellationToken cancel)
     {
+        // A finish that must lie behind the horizon is no variable the solver would take.
+        if (bound > _horizon)
+        {
+            return (CpSolverStatus.Infeasible, [], bound);
+        }
+
         var finish = _model.NewIntVar(bound, _horizon, "finish");
         for (var j = 0; j < _network.Count; j++)
         {

@@ -37,7 +37,8 @@ public class LawTests
     [Fact]
     public void Three_short_jobs_end_when_trying_every_minute_says_so() => RandomWork.Tiny.Sample(work =>
     {
-        var schedule = Planned(work);
+        // A clash of latest times can take the solver some while to prove, however few the jobs.
+        var schedule = BuildSchedule.Plan(work, Quick with { DeterministicLimit = 5 }, TestContext.Current.CancellationToken);
         var tried = ByEnumeration(work, 22);
         Assert.Equal(tried, schedule.Why is null ? schedule.Finish : null);
         Assert.Equal(tried is null ? ScheduleStatus.Impossible : ScheduleStatus.Earliest, schedule.Status);
