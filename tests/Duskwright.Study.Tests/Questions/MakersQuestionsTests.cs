@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Study.Questions;
@@ -60,9 +59,9 @@ public partial class MakersQuestionsTests
         var answer = Ask("share");
         Assert.Equal("No", answer.Verdict);
         Assert.InRange(Value(answer, "current of the greediest") / Value(answer, "current of the laziest"), 10, double.MaxValue);
-        var total = (4.5 - SharedVolts(4.5, 150, 8)) / 150;
-        Assert.Equal(Math.Round(1000 * Spread(SharedVolts(4.5, 150, 8), 8)[0], 2), Math.Round(1000 * Value(answer, "current of the greediest"), 2), 0.03);
-        Assert.Equal(total, Spread(SharedVolts(4.5, 150, 8), 8).Sum(), 1e-6);
+        var amps = Spread(SharedVolts(4.5, 150, 8), 8);
+        Assert.Equal(amps[0], Value(answer, "current of the greediest"), 3e-5);
+        Assert.Equal(amps[^1], Value(answer, "current of the laziest"), 3e-5);
     }
 
     // Common practice, no source: white pairs may share from 9 V, white triples from 12 V, amber pairs from 5 V, and nothing on 4.5 V.
@@ -393,39 +392,6 @@ public partial class MakersQuestionsTests
     [InlineData("photograph")]
     [InlineData("opened")]
     public void What_is_written_down_before_closing_names(string thing) => Assert.Contains(Ask("record").Steps, s => s.Contains(thing, StringComparison.Ordinal));
-
-    private static readonly Gen<(Question Question, Given Said)> Anything =
-        from question in Gen.Int[0, MakersQuestions.All.Count - 1].Select(i => MakersQuestions.All[i])
-        from draws in Gen.Double[0, 1].Array[question.Asks.Count]
-        select (question, question.Asks.Select((asked, i) => (asked, draws[i])).Aggregate(Given.Nothing, (g, a) => a.asked switch
-        {
-            AskedNumber n => g.With(n, n.Whole ? Math.Round(n.Least + (a.Item2 * (Math.Min(n.Most, 60) - n.Least))) : n.Least * Math.Pow(n.Most / Math.Max(n.Least, 1e-3), n.Least > 0 ? a.Item2 : 1) is var v && double.IsFinite(v) ? Math.Clamp(v, n.Least, n.Most) : n.Least),
-            AskedChoice c => g.With(c, c.Choices[(int)Math.Min(c.Choices.Count - 1, a.Item2 * c.Choices.Count)].Id),
-            _ => g,
-        }));
-
-    [Fact]
-    public void Whatever_the_fields_allow_is_answered_with_numbers_and_whole_sentences() =>
-        Anything.Sample(
-            asked =>
-            {
-                if (asked.Question.Refused(asked.Said) is not null)
-                {
-                    return;
-                }
-
-                var answer = asked.Question.Answer(asked.Said);
-                Assert.True(double.IsFinite(answer.Headline.Value), $"{asked.Question.Verb}: {answer.Headline.Name} is {answer.Headline.Value}");
-                Assert.DoesNotMatch(@"\{\d|NaN|∞", answer.Text + string.Concat(answer.Steps));
-                Assert.All(answer.Figures, f => Assert.True(double.IsFinite(f.Value), $"{asked.Question.Verb}: {f.Name} is {f.Value}"));
-                Assert.EndsWith(".", answer.Text, StringComparison.Ordinal);
-                Assert.All(answer.Steps, s => Assert.EndsWith(".", s, StringComparison.Ordinal));
-                if (answer.Town is { } town)
-                {
-                    Assert.Empty(TownChecks.Of(town));
-                }
-            },
-            iter: 80);
 
     private static double SharedVolts(double supply, double ohms, int lamps)
     {
