@@ -92,6 +92,45 @@ public class TestPointTests
         Assert.True(Saltmarrow.Judge("weighhouse", "turned-round", new TestOutcome(Looks("weighhouse", _ => Seen.Dark)))!.Passed);
     }
 
+    // By hand, with 4.65 V read at the test pack: a white lamp takes 2.70 V + 0.055 V·ln 2.243 + 12 Ω·1.243 mA = 2.759 V at 2.243 mA; four
+    // conductor metres of 0.25 mm wire (1.4 Ω) and the meter's 20 mA range (10 Ω) carry both lamps and act on each like twice as much;
+    // (4.65 − 2.759) V ÷ (820 + 2·11.4) Ω = 2.243 mA, two lamps 4.487 mA. Joints and switch are left out: a hundredth of an ohm or some, 2 in a
+    // thousand. Lamp and wire: common practice, no source (trade figures); meter: typical, from memory.
+    [Fact]
+    public void A_pair_pulled_through_the_board_reads_what_its_lamps_take_by_hand()
+    {
+        var test = FarHouse.Buildings[0].Tests.Single(t => t.Key == "fed-through-the-board");
+        Assert.Equal(('D', 2), (test.Gate, test.ShouldLight));
+        var verdict = FarHouse.Judge("house", test.Key, new TestOutcome(new Dictionary<string, Seen> { ["L1"] = Seen.Lit, ["L2"] = Seen.Lit }, Amperes: 4.487e-3, Volts: 4.65))!;
+        Assert.True(verdict.Passed);
+        Assert.Equal(4.487e-3, verdict.Band!.Value, 4.487e-3 * 0.003);
+        Assert.True(test.MeterTells);
+        Assert.True(test.OneOut!.High < test.Reading!.Low);
+    }
+
+    [Fact]
+    public void In_the_dark_a_leak_fails_a_house_whose_lamps_are_all_lit()
+    {
+        var lit = Looks("weighhouse", _ => Seen.Lit);
+        Assert.True(Saltmarrow.Judge("weighhouse", "roof-on-in-the-dark", new TestOutcome(lit))!.Passed);
+        var leaks = Saltmarrow.Judge("weighhouse", "roof-on-in-the-dark", new TestOutcome(lit) { Leak = "under the eaves" })!;
+        Assert.False(leaks.Passed);
+        Assert.Equal("Light shows where it should not: under the eaves.", leaks.Words);
+        Assert.Contains("black strip", Assert.Single(leaks.Causes).Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_lamp_that_stays_dark_at_the_far_end_of_the_pair_is_told_before_it_is_joined()
+    {
+        var verdict = Saltmarrow.Judge("weighhouse", "fed-through-the-board", new TestOutcome(Looks("weighhouse", _ => Seen.Dark)))!;
+        Assert.False(verdict.Passed);
+        Assert.Contains(verdict.Causes[0].Words, w => w.Contains("pair of Weighhouse", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_gates_follow_the_order_of_the_work() =>
+        Assert.All(Saltmarrow.Buildings.Where(b => b.Lamps.Count > 0), b => Assert.Equal(b.Tests.Select(t => t.Gate).Order(), b.Tests.Select(t => t.Gate)));
+
     [Fact]
     public void The_last_sound_reading_narrows_the_band_and_moves_it_towards_itself()
     {
@@ -112,6 +151,15 @@ public class TestPointTests
 
     private static Figures.Figure Band(string building, double volts) =>
         Saltmarrow.Judge(building, "glued-in-and-dry", new TestOutcome(Looks(building, _ => Seen.Lit), Amperes: 0.004, Volts: volts))!.Band!;
+
+    private static TownStudy FarHouse { get; } = TownStudy.Of(new Town
+    {
+        Name = "Nowhere",
+        Wiring = new WiringChoices { Led = "led-0805-warm-white", Resistor = ResistorChoice.Of(Resistance.FromOhms(820)), Wire = "cu-0.25" },
+        Supplies = [new Supply { Id = "p", Part = "LR6", Series = 3 }],
+        SwitchGroups = [new SwitchGroup { Id = "s", Supply = "p" }],
+        Buildings = [new Building { Name = "House", Leds = 2, SwitchGroup = "s", PairLength = Length.FromMetres(2) }],
+    });
 
     private static TestPoint Test(string building, string key) => Saltmarrow.Buildings.Single(b => b.Building.Key == building).Tests.Single(t => t.Key == key);
 

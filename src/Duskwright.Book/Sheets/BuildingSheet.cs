@@ -165,7 +165,7 @@ internal static class BuildingSheet
     private static void Gate(PageFlow flow, BuildingKind kind)
     {
         flow.Need(20);
-        flow.Text(Face.Speaks, 11, $"{(kind == BuildingKind.House ? "The roof may go on" : "It may be fixed")} when the tests before \"fed, at the bank\" are passed.");
+        flow.Text(Face.Speaks, 11, kind == BuildingKind.House ? "The roof may be glued on when the tests up to \"roof on, in the dark\" are passed; the house may be glued in when all but the last are." : "It may be glued in when all tests but the last are passed.");
         flow.Gap(2);
         flow.Text(Face.Reports, 9.5f, "date ____________________      by ____________________");
         flow.Text(Face.Reports, 8.5f, "Cells out while you solder. Fuse at the pack, no bare ends near card.");

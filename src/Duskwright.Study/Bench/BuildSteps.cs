@@ -87,8 +87,8 @@ public static class BuildSteps
 
         yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"], Fitting);
         yield return lifts
-            ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)]) with { Tests = [StageTests.RoofOff, StageTests.TurnedRound] }
-            : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true, Tests = [StageTests.RoofOff, StageTests.TurnedRound] };
+            ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)]) with { Tests = [StageTests.RoofOff, StageTests.TurnedRound, StageTests.InTheDark] }
+            : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true, Tests = [StageTests.RoofOff, StageTests.TurnedRound, StageTests.InTheDark] };
         yield return Step("cover", "cover the roof and black its edges", 30, [After("close", lifts ? 0 : 2 * Hour)], Day, ["roof covering", "PVA"], $"{PowerOff} {Label}", Memory);
         foreach (var step in OnTheBoard(town, building, "close", lifts ? 0 : 2 * Hour, "cover"))
         {
@@ -126,7 +126,7 @@ public static class BuildSteps
         var cells = CellCaution.Of(town, building);
         yield return Step("drill", "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling; eye protection.");
         yield return Step("feed", "feed the pair and label its end", 2, [After("drill", 0), After(before, dryMinutes)], 0, ["label"]);
-        yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], With("Cells out while you join; fuse at the pack; no bare ends. The first power goes through 1 kΩ: a short then stays cold.", cells));
+        yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], With("Cells out while you join; fuse at the pack; no bare ends. The first power goes through 1 kΩ: a short then stays cold.", cells)) with { Tests = [StageTests.Fed] };
         yield return Step(GlueIn, "test once more, glue it in and black the gap under the walls", 7.5, [After("join", 0), After(covered, covered == before ? dryMinutes : Day)], Day, ["PVA", "black strip"], PowerOff) with
         {
             Seals = true,

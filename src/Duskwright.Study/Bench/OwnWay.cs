@@ -73,9 +73,14 @@ internal static class OwnWay
         }
     }
 
-    // What can be tested by then: the house with its lamps fitted, else the lamps alone.
-    private static ItemList<string> Tests(HashSet<string> behind) =>
-        behind.Contains("fit") ? [StageTests.RoofOff, StageTests.TurnedRound] : behind.Contains("lamps") ? [StageTests.OnTheBench] : [];
+    // What can be tested by then, up to the house at the bank; else the lamps alone.
+    private static ItemList<string> Tests(HashSet<string> behind)
+    {
+        string[] After(string step, params string[] tests) => behind.Contains(step) ? tests : [];
+        return behind.Contains("fit")
+            ? [StageTests.RoofOff, StageTests.TurnedRound, .. After("close", StageTests.InTheDark), .. After("feed", StageTests.Fed), .. After("join", StageTests.AtTheBank)]
+            : [.. After("lamps", StageTests.OnTheBench)];
+    }
 
     private static HashSet<string> Behind(List<BenchStep> steps, string key)
     {

@@ -15,10 +15,11 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         var wrong = Seen(result);
         var read = query is not null && test.Reading is not null && result.Amperes is not null ? Read(query, result.Amperes.Value, result.Volts) : ((OneOut Bands, string? Wrong)?)null;
         var band = read is { } r ? Figure.Given("what sound parts can give", r.Bands.Healthy.LikelyAmps, "A", Source(result), Plan.Parts.Certainty.Computed).Between(r.Bands.Healthy.LeastAmps, r.Bands.Healthy.MostAmps) : null;
-        var words = string.Join(" ", result.OffBank.Select(r => OffBank.Wrong(query, r)).Prepend(read?.Wrong).Prepend(wrong).OfType<string>());
+        var words = string.Join(" ", result.OffBank.Select(r => OffBank.Wrong(query, r)).Prepend(read?.Wrong).Prepend(Leak(result)).Prepend(wrong).OfType<string>());
         if (words.Length > 0)
         {
-            return new TestVerdict(false, words, band, test.ShouldLight == 0 ? TurnedRound(result) : Causes(result), null);
+            var lamps = words != Leak(result);
+            return new TestVerdict(false, words, band, test.ShouldLight == 0 ? TurnedRound(result) : [.. Leaking(result), .. lamps ? Causes(result) : []], null);
         }
 
         var sure = test.EyesTell || read is { Bands.Tells: true };
@@ -45,7 +46,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
 
     private (OneOut Bands, string? Wrong) Read(TestPointQuery at, double amps, double? volts)
     {
-        var (healthy, one, range) = Expected(test.Gate switch { 'A' => at.OneLamp(house.Lamps[0].Name), 'B' => at.OnTestPack(), _ => at }, volts);
+        var (healthy, one, range) = Expected(test.Gate == 'A' ? at.OneLamp(house.Lamps[0].Name) : On(test, at), volts);
         if (LastSound(at) is { } last)
         {
             (healthy, one) = (healthy.Given(last.Expected, last.Amps, last.Error), one.Given(last.Expected, last.Amps, last.Error));
@@ -66,11 +67,13 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
             return null;
         }
 
-        var circuit = house.Tests.First(t => t.Key == entry.Test).Gate == 'B' ? at.OnTestPack() : at;
+        var circuit = On(house.Tests.First(t => t.Key == entry.Test), at);
         var amps = entry.Current!.Value.Amperes;
         var (expected, _, range) = Expected(circuit, entry.Voltage is { Volts: > 0 } volts ? volts.Volts : null);
         return (expected, amps, range.Show(Math.Min(amps, range.FullScale)).Error);
     }
+
+    private static TestPointQuery On(TestPoint test, TestPointQuery at) => test.IsAtTheBank ? at : at.OnTestPack();
 
     private static (Prediction Healthy, Prediction Out, MeterRange Range) Expected(TestPointQuery circuit, double? volts)
     {
@@ -101,6 +104,23 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         // On the bench the reading is that of one lamp.
         return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts) { OffBank = result.OffBank }).Suspects;
     }
+
+    private string? Leak(TestOutcome result) => test.Leaks && result.Leak is { } leak ? $"Light shows where it should not: {leak.TrimEnd('.')}." : null;
+
+    private ItemList<FaultSuspect> Leaking(TestOutcome result) => Leak(result) is null ? [] :
+    [
+        new FaultSuspect
+        {
+            Words = ["a seam is open there, or a wall or roof lets light through"],
+            Remedy = "A thin bright line is a seam: close it with black strip or filler. A patch that glows is a wall: one more coat of black inside, dry, then look again.",
+            Share = 1,
+            Explains = true,
+            Dark = [],
+            Dim = [],
+            IsWide = false,
+            Current = Figure.Given("a leak takes no current", 0, "A", "light, not current, gets out", Plan.Parts.Certainty.Computed),
+        },
+    ];
 
     // Turned round, only a lamp that is itself the wrong way round can light; where all light the ends are marked wrongly.
     private ItemList<FaultSuspect> TurnedRound(TestOutcome result)

@@ -9,6 +9,9 @@ namespace Duskwright.Study.Mending;
 /// <param name="Volts">What it read between the supply's ends under that load, V.</param>
 public sealed record TestOutcome(IReadOnlyDictionary<string, Seen> Looks, int? Lit = null, double? Amperes = null, double? Volts = null)
 {
+    /// <summary>Where light showed that should not, in the maker's words; none where only the windows glow, or where nobody looked.</summary>
+    public string? Leak { get; init; }
+
     /// <summary>What it showed at the pair's ends off the supply.</summary>
     public ItemList<OffBankReading> OffBank { get; init; } = [];
 }

@@ -63,7 +63,7 @@ internal static class BuildingResults
                     current,
                     Figure.Given("one conductor with its joints", resolved.Pair.ConductorOhms.Typical, "Ω", $"{resolved.Pair.Wire.Name}: {resolved.Pair.Wire.Source}", resolved.Pair.Wire.Certainty)
                         .Between(resolved.Pair.ConductorOhms.Low, resolved.Pair.ConductorOhms.High)),
-            Tests = TestPoints.Of(lamps, panes, building.Roof?.LiftsOff ?? false, TestPointQuery.AtTheBank(resolved, circuits), memo),
+            Tests = TestPoints.Of(lamps, panes, building, TestPointQuery.AtTheBank(resolved, circuits), memo),
         };
     }
 

@@ -17,6 +17,12 @@ public sealed record TestPoint(string When, string Do, int ShouldLight, Figure? 
     /// <summary>The gate of the work that it belongs to: A lamps on the bench, B lamps fitted, C before the house is closed, D fed through the board, E joined at the bank, F glued in.</summary>
     public char Gate { get; init; } = 'A';
 
+    /// <summary>Whether light that shows anywhere but at the windows fails it too.</summary>
+    public bool Leaks { get; init; }
+
+    /// <summary>Whether it is made at the bank, on the supply that feeds the house; before that a test pack lights it.</summary>
+    public bool IsAtTheBank => Gate is 'E' or 'F';
+
     /// <summary>Volts at the supply for which <see cref="Reading"/> holds, V.</summary>
     public Figure? At { get; init; }
 

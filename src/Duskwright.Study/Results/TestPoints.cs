@@ -2,6 +2,7 @@ using System.Globalization;
 using Duskwright.Circuits.Lamps;
 using Duskwright.Faults.Testing;
 using Duskwright.Plan;
+using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Wiring;
@@ -15,7 +16,7 @@ internal static class TestPoints
 
     private static readonly string Source = "this house alone, a usual meter in line, as parts are sold: fewer than one sound house in a hundred lies outside";
 
-    internal static ItemList<TestPoint> Of(IReadOnlyList<LampResult> lamps, IReadOnlyList<PaneResult> panes, bool roofLifts, TestPointQuery? query, Memo memo)
+    internal static ItemList<TestPoint> Of(IReadOnlyList<LampResult> lamps, IReadOnlyList<PaneResult> panes, Building building, TestPointQuery? query, Memo memo)
     {
         if (lamps.Count == 0)
         {
@@ -37,6 +38,14 @@ internal static class TestPoints
             tests.Add(new TestPoint("turned round", "Touch the pair the wrong way round through 1 kΩ: nothing may light.", 0, null) { Gate = 'C' });
         }
 
+        // A lamp without a roof has nothing that could leak.
+        if (building.Kind == BuildingKind.House)
+        {
+            tests.Add(Closed(new TestPoint("roof on, in the dark", "Set the roof on dry, light the house from the test pack in a dark room and go round it for two minutes: its windows glow, and nothing else does. Look along the eaves, the corners, the foot of the walls and through every pane.", lamps.Count, null) { Gate = 'C', Watch = watch, Leaks = true }, sight, true, query?.OnTestPack(), Bands));
+        }
+
+        var roofLifts = building.Roof?.LiftsOff ?? false;
+        tests.Add(Closed(new TestPoint("fed, through the board", "Set the house in its place and pull the pair through to the bank. Before it is joined to anything, touch that far end to the test pack, plus to plus: what was sound before and is dark now was hurt by the pull.", lamps.Count, null) { Gate = 'D', Watch = watch }, sight, roofLifts, query?.OnTestPack(), Bands));
         tests.Add(Closed(new TestPoint("fed, at the bank", "Join only this house and switch it on. With a meter take volts at the pack together with amperes.", lamps.Count, null) { Gate = 'E', Watch = watch }, sight, roofLifts, query, Bands));
         tests.Add(Closed(new TestPoint("glued in and dry", "Switch it on again once the glue is dry. With a meter undo the other pairs of the pack, and take volts together with amperes.", lamps.Count, null) { Gate = 'F', Watch = watch }, sight, roofLifts, query, Bands));
         return tests.ToItemList();

@@ -40,18 +40,22 @@ public partial class BenchTest
     private string Expect => (Test.ShouldLight, House.Lamps.Count) switch
     {
         (0, _) => "Nothing should light.",
+        (1, _) when Test.Leaks => "The lamp should light, and nothing but its windows glow.",
+        (_, _) when Test.Leaks => "All lamps should light, and nothing but the windows glow.",
         (1, _) => "The lamp should light.",
         (2, _) => "Both lamps should light, alike.",
         (var n, _) => $"All {n} lamps should light, alike.",
     };
 
-    private string AllRight => Test.ShouldLight switch { 0 => "Nothing lights", 1 => "It lights", 2 => "Both light", var n => $"All {n} light" };
+    private string AllRight => Test.Leaks ? "Only the windows glow" : Test.ShouldLight switch { 0 => "Nothing lights", 1 => "It lights", 2 => "Both light", var n => $"All {n} light" };
+
+    private string NotRight => Test.Leaks ? "Not so" : Test.ShouldLight > 0 ? "Not all" : "Something lights";
 
     private Drawing? Picture => House.Panes.Count > 0 && Test.ShouldLight > 0 ? HouseElevation.Of(House, WallSide.Front, BoldPen, 1) : null;
 
-    // Until the pair is at the bank, what to do there does not help.
+    // Until the pair is at the bank, what to do there does not help; a lamp turned round or a leak is mended on the house.
     private List<(string Cause, string? Remedy)> Causes =>
-        [.. (Verdict?.Causes ?? []).Where(s => s.Share >= LeastShare).Take(MostCauses).Select(s => ($"{Chance(s.Share)} {string.Join("; or ", s.Words)}.", Test.Gate is 'A' or 'B' ? null : s.Remedy))];
+        [.. (Verdict?.Causes ?? []).Where(s => s.Share >= LeastShare).Take(MostCauses).Select(s => ($"{Chance(s.Share)} {string.Join("; or ", s.Words)}.", Test.IsAtTheBank || s is { Dark.Count: 0, Dim.Count: 0 } ? s.Remedy : null))];
 
     private string Look => Failed?.Looks.Any(l => l.As == SeenAs.Flickers) == true
         ? "A lamp that goes on and off has a loose joint: bend each lead gently and watch."

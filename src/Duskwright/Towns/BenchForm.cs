@@ -20,7 +20,7 @@ public static class BenchForm
     private const double MostRead = 100_000;
 
     /// <summary>Reads the fields of a form. The seal gate stands here: a step whose tests were not passed is ticked with a reason or not at all.</summary>
-    /// <param name="fields">The fields by name: <c>what</c> (tick, test, note or withdraw), <c>building</c>, <c>step</c>, <c>test</c>, <c>all</c>, lamps, <c>milliamperes</c>, <c>volts</c>, <c>ohms</c>, <c>ohms-over</c>, <c>diode</c>, <c>diode-over</c>, <c>reversed</c>, <c>photograph</c>, <c>despite</c>, <c>note</c>, <c>corrects</c>, and <c>at</c>, the sender's time.</param>
+    /// <param name="fields">The fields by name: <c>what</c> (tick, test, note or withdraw), <c>building</c>, <c>step</c>, <c>test</c>, <c>all</c>, lamps, <c>milliamperes</c>, <c>volts</c>, <c>ohms</c>, <c>ohms-over</c>, <c>diode</c>, <c>diode-over</c>, <c>reversed</c>, <c>photograph</c>, <c>elsewhere</c> (where light shows that should not), <c>despite</c>, <c>note</c>, <c>corrects</c>, and <c>at</c>, the sender's time.</param>
     /// <param name="study">The town's study.</param>
     /// <param name="now">The time here, where the sender tells none.</param>
     /// <returns>The entry, or in one sentence why it is refused.</returns>
@@ -95,6 +95,7 @@ public static class BenchForm
         {
             Kind = LogKind.Test,
             Test = test.Key,
+            Note = test.Leaks && fields.GetValueOrDefault("elsewhere") is { } elsewhere && !string.IsNullOrWhiteSpace(elsewhere) ? elsewhere.Trim() : entry.Note,
             Looks = looks,
             Lit = looks.Count(l => l.As is SeenAs.Lit or SeenAs.Flickers),
             Current = current is { } milliamperes ? Current.FromMilliamperes(milliamperes) : null,
@@ -122,7 +123,7 @@ public static class BenchForm
             _ => Seen.Lit,
         };
 
-        return new TestOutcome(entry.Looks.ToDictionary(l => l.Lamp, Of, StringComparer.Ordinal), null, entry.Current?.Amperes, entry.Voltage?.Volts) { OffBank = OffBank(house, entry).ToItemList() };
+        return new TestOutcome(entry.Looks.ToDictionary(l => l.Lamp, Of, StringComparer.Ordinal), null, entry.Current?.Amperes, entry.Voltage?.Volts) { Leak = entry.Note, OffBank = OffBank(house, entry).ToItemList() };
     }
 
     private static IEnumerable<OffBankReading> OffBank(BuildingResult house, LogEntry entry)

@@ -12,7 +12,7 @@ public sealed class BenchFormTests
     [Fact]
     public void A_seal_is_refused_until_its_tests_are_passed_or_a_reason_is_given()
     {
-        Assert.Contains("waits for 2 tests", Read("tick", ("step", "close")).Why, StringComparison.Ordinal);
+        Assert.Contains("waits for 3 tests", Read("tick", ("step", "close")).Why, StringComparison.Ordinal);
         var forced = Read("tick", ("step", "close"), ("despite", "only taped")).Entry!;
         Assert.Equal((LogKind.Seal, "only taped"), (forced.Kind, forced.Despite));
     }
@@ -47,6 +47,14 @@ public sealed class BenchFormTests
     {
         Assert.True(Read("test", ("test", "turned-round"), ("all", "dark")).Entry!.Passed);
         Assert.False(Read("test", ("test", "turned-round"), ("all", "lit")).Entry!.Passed);
+    }
+
+    [Fact]
+    public void A_leak_told_in_the_dark_fails_its_test_and_its_place_is_kept_in_the_log()
+    {
+        Assert.True(Read("test", ("test", "roof-on-in-the-dark"), ("all", "lit")).Entry!.Passed);
+        var leaks = Read("test", ("test", "roof-on-in-the-dark"), ("all", "lit"), ("elsewhere", "along the eaves")).Entry!;
+        Assert.Equal((false, "along the eaves"), (leaks.Passed, leaks.Note));
     }
 
     [Fact]
