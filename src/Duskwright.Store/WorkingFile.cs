@@ -189,10 +189,25 @@ public sealed class WorkingFile : IDisposable
             : Change(town, $"Enter a {BenchTable.Words(entry.Kind)} of the bench", () => BenchTable.Add(_connection, new BenchEntry(key, marked, _clock.GetUtcNow())));
     }
 
+    /// <summary>Says where the town is found in a browser, for whoever would open its file too.</summary>
+    /// <param name="address">The address.</param>
+    public void SayWhere(string address)
+    {
+        if (Path is not null && _right is not null)
+        {
+            Holder.Say(Path, _clock, address);
+        }
+    }
+
     /// <summary>Closes the file; another may then open it.</summary>
     public void Dispose()
     {
         _connection.Dispose();
+        if (Path is not null && _right is not null)
+        {
+            Holder.Unsay(Path);
+        }
+
         _right?.Dispose();
     }
 

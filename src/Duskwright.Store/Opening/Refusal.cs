@@ -29,7 +29,7 @@ internal static class Refusal
         Of(path, "newer-version", $"{Named(path)} was written by a newer Duskwright (step {step}); this one knows the steps up to {newest}.", "Use the newer Duskwright; the file has been left as it is.");
 
     internal static Problem OpenElsewhere(string path) =>
-        Of(path, "open-elsewhere", $"{Named(path)} is being worked on by another Duskwright.", "Close it there; one at a time may change a town.");
+        Of(path, "open-elsewhere", $"{Named(path)} is being worked on by another Duskwright{(Holder.Of(path) is { } holder ? $": {holder.Words}" : "")}.", "Go on there, or close it there; one at a time may change a town.");
 
     internal static Problem NotWritable(string path, string why) =>
         Of(path, "not-writable", $"{Named(path)} cannot be changed where it lies: {why}", "Take a copy to a folder of your own and open that.");

@@ -108,6 +108,7 @@ internal static class WorkingFileOpening
             }
 
             var file = new WorkingFile(path, connection, right, clock);
+            Holder.Say(path, clock, null);
             (connection, right) = (null, null);
             return new WorkingFileResult(file, []);
         }

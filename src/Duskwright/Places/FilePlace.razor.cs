@@ -37,9 +37,9 @@ public partial class FilePlace
         _comparison = null;
     }
 
-    private void Turn(KeptTown town)
+    private void Turn()
     {
-        _said = Open.TurnTo(town.Path).Count == 0 ? $"{Open.Town.Name} is open." : null;
+        _said = $"{Open.Town.Name} is open.";
         _comparison = null;
     }
 

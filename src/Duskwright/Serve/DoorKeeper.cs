@@ -8,13 +8,12 @@ internal static class DoorKeeper
     private const string Cookie = "duskwright-device";
 
     // Plain, because nothing of the program is handed out before the code is right.
-    private static string Page(string said) =>
+    private static string Page(string said) => PlainPage.Of(
+        "The town is at the desk",
         $"""
-        <!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Duskwright</title>
-        <style>body{"{"}font:1.25rem/1.5 system-ui,sans-serif;margin:2rem;max-width:28rem;color:#23243A;background:#F5F0E6{"}"}input,button{"{"}font:inherit;padding:.75rem 1rem;width:100%;box-sizing:border-box;margin-top:.75rem{"}"}</style></head>
-        <body><h1>The town is at the desk</h1><p role="status">{WebUtility.HtmlEncode(said)}</p>
-        <form method="get" action="/in"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form></body></html>
-        """;
+        <p role="status">{WebUtility.HtmlEncode(said)}</p>
+        <form method="get" action="/in"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form>
+        """);
 
     internal static void UseDoorKeeper(this WebApplication app, PhoneDoor door) => app.Use(async (context, next) =>
     {
@@ -32,7 +31,7 @@ internal static class DoorKeeper
 
             // A page of ours sends the device on, so that its address no longer has the code in it.
             context.Response.ContentType = "text/html; charset=utf-8";
-            await context.Response.WriteAsync("""<!doctype html><html lang="en"><head><meta charset="utf-8"><meta http-equiv="refresh" content="0;url=/bench"><title>Duskwright</title></head><body><a href="/bench">Come in</a></body></html>""", context.RequestAborted);
+            await context.Response.WriteAsync(PlainPage.Of("You are in", """<p><a href="/bench">Go on to the bench</a></p>""", """<meta http-equiv="refresh" content="0;url=/bench">"""), context.RequestAborted);
             return;
         }
 

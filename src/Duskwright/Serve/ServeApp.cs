@@ -9,7 +9,7 @@ using Microsoft.Extensions.FileProviders;
 
 namespace Duskwright.Serve;
 
-/// <summary>The local web app: one open town, served to this machine only.</summary>
+/// <summary>The local web app: an open town, served to this machine only.</summary>
 public static class ServeApp
 {
     /// <summary>The port at which the app is found unless it is taken.</summary>
@@ -18,15 +18,28 @@ public static class ServeApp
     /// <summary>The port at which a phone in the house finds it unless that is taken.</summary>
     public const int PhonePort = UsualPort + 1;
 
+    /// <summary>An address of this machine at whatever port is free.</summary>
+    internal const string AnyPort = "http://127.0.0.1:0";
+
     /// <summary>Builds the app without starting it.</summary>
     /// <param name="options">Arguments and paths of the host.</param>
     /// <param name="town">The town to open.</param>
     /// <returns>The app.</returns>
-    public static WebApplication Build(WebApplicationOptions options, OpenTown town)
+    public static WebApplication Build(WebApplicationOptions options, OpenTown town) => Build(options, town, new OpenTowns(options));
+
+    /// <summary>Builds the app of one of several open towns without starting it.</summary>
+    /// <param name="options">Arguments and paths of the host.</param>
+    /// <param name="town">The town.</param>
+    /// <param name="towns">All that are open; it is among them once it answers.</param>
+    /// <param name="held">The town that was meant and that another has; none where none is.</param>
+    /// <returns>The app.</returns>
+    public static WebApplication Build(WebApplicationOptions options, OpenTown town, OpenTowns towns, HeldTown? held = null)
     {
         // A page elsewhere whose name is pointed at this machine must not reach the town.
-        var app = Build(options, town, "localhost;127.0.0.1;[::1]", services => services.AddSingleton(new PhoneDoor(options, town, usualPort: PhonePort)));
+        var app = Build(options, town, "localhost;127.0.0.1;[::1]", services => services.AddSingleton(new PhoneDoor(options, town, usualPort: PhonePort)).AddSingleton(towns));
+        held?.StandBefore(app, town);
         Map(app);
+        app.Lifetime.ApplicationStarted.Register(() => towns.Stands(town, app));
         return app;
     }
 
@@ -91,16 +104,24 @@ public static class ServeApp
     public static async Task<int> RunAsync(string? townPath, int port, CancellationToken cancel)
     {
         var opened = OpenTown.FromFile(townPath, TownFolder.OfUser);
-        if (opened.Town is not { } town)
+        var held = HeldTown.Of(townPath, opened.Problems);
+        if ((held is null ? opened.Town : OpenTown.FromFile(null, TownFolder.OfUser).Town) is not { } town)
         {
             ReadTown.Complain(townPath ?? "the demo town", opened.Problems);
             return ExitCode.BadInput;
         }
 
         using var closing = town;
-        await using var app = Build(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory }, town);
+        var options = new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory };
+        await using var towns = new OpenTowns(options, TownFolder.OfUser);
+        await using var app = Build(options, town, towns, held);
         app.Urls.Add(FreeUrl(port));
         await app.StartAsync(cancel);
+        if (held is not null)
+        {
+            await Console.Error.WriteLineAsync(opened.Problems[0].Message.AsMemory(), cancel);
+        }
+
         await Console.Out.WriteLineAsync($"Duskwright is at {app.Urls.First()}  (Ctrl+C ends it)".AsMemory(), cancel);
         await app.WaitForShutdownAsync(cancel);
         return ExitCode.Fine;
@@ -116,7 +137,7 @@ public static class ServeApp
         }
         catch (SocketException)
         {
-            return "http://127.0.0.1:0";
+            return AnyPort;
         }
     }
 }

@@ -90,7 +90,7 @@ public sealed class OpenTown : IDisposable
         }
 
         var opened = TownFile.Open(path, TimeProvider.System);
-        return opened.File is { } own ? (new OpenTown(own, home), []) : (null, opened.Problems);
+        return opened.File is { } own ? (new OpenTown(Remembered(own, home), home), []) : (null, opened.Problems);
     }
 
     /// <summary>Makes an edit that can be undone.</summary>
@@ -179,13 +179,33 @@ public sealed class OpenTown : IDisposable
     public ItemList<Problem> TurnTo(string path) => Do(() =>
     {
         var opened = TownFile.Open(path, TimeProvider.System);
-        return opened.File is { } file ? Turn(file) : opened.Problems;
+        return opened.File is { } file ? Turn(Remembered(file, _desk.Home)) : opened.Problems;
     });
 
     /// <summary>Turns to a town that came with the program; its first change begins a file of the maker's own.</summary>
     /// <param name="example">The town.</param>
     /// <returns>What kept it from being opened; this town then stays open.</returns>
     public ItemList<Problem> TurnTo(ExampleTown example) => Do(() => Turn(InMemory(example.Town)));
+
+    /// <summary>Turns to a town as it stands in a file that another has open; the first change begins a file of the maker's own.</summary>
+    /// <param name="path">The file.</param>
+    /// <returns>What kept it from being read; this town then stays open.</returns>
+    public ItemList<Problem> TurnToCopyOf(string path) => Do(() =>
+    {
+        var read = TownFile.Read(path);
+        return read.Town is { } town ? Turn(InMemory(town)) : read.Problems;
+    });
+
+    /// <summary>Hears where this town is found in a browser; its file tells it to whoever would open it too.</summary>
+    /// <param name="address">The address.</param>
+    public void StandsAt(string address)
+    {
+        lock (_desk.Gate)
+        {
+            _desk.Address = address;
+            SayWhere(_desk.File);
+        }
+    }
 
     /// <summary>Takes the last edit back.</summary>
     public void Undo() => Do(() => _desk.File.Undo());
@@ -271,6 +291,16 @@ public sealed class OpenTown : IDisposable
         }
     }
 
+    private static WorkingFile Remembered(WorkingFile file, string? home)
+    {
+        if (home is not null && file.Path is { } path)
+        {
+            RememberedTowns.Remember(home, path);
+        }
+
+        return file;
+    }
+
     private static WorkingFile InMemory(Town town) => WorkingFile.InMemory(town, "Begin", TimeProvider.System);
 
     private static Lazy<RouteProposal> Suggested(Town town) => new(() => RouteProposal.Of(town));
@@ -311,10 +341,19 @@ public sealed class OpenTown : IDisposable
         return _desk.File.Change(town, label);
     }
 
+    private void SayWhere(WorkingFile file)
+    {
+        if (_desk.Address is { } address)
+        {
+            file.SayWhere(address);
+        }
+    }
+
     private ItemList<Problem> Turn(WorkingFile file)
     {
         _desk.File.Dispose();
         _desk.File = file;
+        SayWhere(file);
         return [];
     }
 
@@ -334,6 +373,7 @@ public sealed class OpenTown : IDisposable
         }
 
         file.Dispose();
+        SayWhere(kept.File);
         return kept.File;
     }
 
@@ -347,6 +387,8 @@ public sealed class OpenTown : IDisposable
         internal Lock Gate { get; } = new();
 
         internal string? Home { get; } = home;
+
+        internal string? Address { get; set; }
 
         internal WorkingFile File { get; set; } = file;
 

@@ -29,11 +29,11 @@ public static class TownFolder
         return path;
     }
 
-    /// <summary>The towns in a folder.</summary>
+    /// <summary>The towns in a folder, and those elsewhere that were opened lately.</summary>
     /// <param name="home">The folder.</param>
     /// <returns>The towns, last changed first; none where there is no such folder.</returns>
     public static ItemList<KeptTown> In(string home) =>
-        !Directory.Exists(home) ? [] : new DirectoryInfo(home).GetFiles($"*{WorkingFile.Ending}")
+        !Directory.Exists(home) ? [] : new DirectoryInfo(home).GetFiles($"*{WorkingFile.Ending}").Concat(RememberedTowns.In(home).Select(p => new FileInfo(p)))
             .OrderByDescending(Changed)
             .Select(f => new KeptTown(Path.GetFileNameWithoutExtension(f.Name), f.FullName, Changed(f)))
             .ToItemList();

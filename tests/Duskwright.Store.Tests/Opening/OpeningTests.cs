@@ -16,12 +16,42 @@ public sealed class OpeningTests : IDisposable
         {
             first.Change(Shelf.WithLeds(first.Town, 9), "Nine");
             var problem = Shelf.Refused(WorkingFile.Open(_shelf.Town, TimeProvider.System));
-            Assert.Equal(("open-elsewhere", "saltmarrow.town is being worked on by another Duskwright."), (problem.Rule, problem.Message));
+            Assert.Equal("open-elsewhere", problem.Rule);
+            Assert.StartsWith($"saltmarrow.town is being worked on by another Duskwright: process {Environment.ProcessId} on {Environment.MachineName}, since ", problem.Message, StringComparison.Ordinal);
             Assert.Equal(first.Town, WorkingFile.Read(_shelf.Town).Town);
         }
 
         using var second = _shelf.Opened();
         Assert.Equal(9, second.Town.Buildings[0].Leds);
+    }
+
+    [Fact]
+    public void Who_comes_second_is_told_where_the_first_is_found_until_that_has_closed()
+    {
+        using (var first = _shelf.Begun(Shelf.Saltmarrow))
+        {
+            first.SayWhere("http://127.0.0.1:5187");
+            var problem = Shelf.Refused(WorkingFile.Open(_shelf.Town, TimeProvider.System));
+            Assert.EndsWith(", at http://127.0.0.1:5187/.", problem.Message, StringComparison.Ordinal);
+            Assert.Equal(5187, Holder.Of(_shelf.Town)!.Link!.Port);
+        }
+
+        Assert.Null(Holder.Of(_shelf.Town));
+    }
+
+    // What lies beside a town may have been put there by anybody.
+    [Theory]
+    [InlineData("{")]
+    [InlineData("[1]")]
+    [InlineData("null")]
+    [InlineData("{\"Process\":1,\"Machine\":\"tern\",\"Since\":\"2026-11-26T03:00:00Z\",\"Address\":\"http://town.example/\"}")]
+    [InlineData("{\"Process\":1,\"Machine\":\"tern\",\"Since\":\"2026-11-26T03:00:00Z\",\"Address\":\"javascript:alert(1)\"}")]
+    public void Nobody_is_sent_to_another_machine(string said)
+    {
+        using var first = _shelf.Begun(Shelf.Saltmarrow);
+        File.WriteAllText($"{_shelf.Town}-holder", said);
+        Assert.Null(Holder.Of(_shelf.Town)?.Link);
+        Assert.Equal("open-elsewhere", Shelf.Refused(WorkingFile.Open(_shelf.Town, TimeProvider.System)).Rule);
     }
 
     [Fact]
