@@ -194,6 +194,15 @@ public sealed class TownStudy
     /// <returns>Every building with lamps on a supply, in the order of the document.</returns>
     public ItemList<FedBuilding> FedBy(ItemList<SwitchFeed> feeds) => FeedQuery.Of(_resolved.Value, feeds, _memo);
 
+    /// <summary>How the fresh light of every lamp differs from what it was in an earlier state of the town.</summary>
+    /// <param name="before">That state.</param>
+    /// <returns>One for each lamp that both states feed and that shone before.</returns>
+    public ItemList<LampChange> LampsSince(TownStudy before)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        return LampChange.Between(before._circuits.Value, _circuits.Value);
+    }
+
     /// <summary>Whether a building hangs on one pair of its own, which can be taken off the bank and put on a meter.</summary>
     /// <param name="building">The building's key.</param>
     /// <returns>False also where it has no lamps that are fed.</returns>

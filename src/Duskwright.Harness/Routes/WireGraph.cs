@@ -7,7 +7,7 @@ namespace Duskwright.Harness.Routes;
 internal sealed class WireGraph
 {
     // Points nearer than this are one point: half a millimetre, the width of a pencil line.
-    private const double SameMetres = 0.0005;
+    internal const double SameMetres = 0.0005;
 
     private readonly List<PlanePoint> _nodes = [];
     private readonly List<List<(int To, double Metres, string Way)>> _pieces = [];
