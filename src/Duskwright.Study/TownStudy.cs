@@ -21,6 +21,7 @@ public sealed class TownStudy
     private readonly Memo _memo;
     private readonly Lazy<ResolvedTown> _resolved;
     private readonly Lazy<CircuitResults> _circuits;
+    private readonly Lazy<RunCompany> _company;
     private readonly Lazy<ItemList<BuildingResult>> _buildings;
     private readonly Lazy<ItemList<PackResult>> _packs;
     private readonly Lazy<ItemList<Finding>> _findings;
@@ -38,7 +39,8 @@ public sealed class TownStudy
         _memo = memo;
         _resolved = new(() => ResolvedTown.Of(town, _memo));
         _circuits = new(() => CircuitResults.Of(_resolved.Value, _memo));
-        _buildings = new(() => BuildingResults.Of(_resolved.Value, _circuits.Value, _memo));
+        _company = new(() => new RunCompany(_resolved.Value));
+        _buildings = new(() => BuildingResults.Of(_resolved.Value, _circuits.Value, _company.Value, _memo));
         _packs = new(() => PackResults.Of(_resolved.Value, _circuits.Value, _memo));
         _findings = new(() => FindingRules.Of(this, _memo));
         _sights = new(() => PaneSights.Of(_resolved.Value, _circuits.Value, Buildings));
@@ -161,8 +163,8 @@ public sealed class TownStudy
             return null;
         }
 
-        var query = AtTheBank(building);
-        return new TestJudge(house, point, query, Town.StandingLog().ToList(), question => Search(question.Supply, query!.Typical)!.Answer(question)).Judge(result);
+        var query = AtTheBank(building, point.Supply);
+        return new TestJudge(house, point, query, Town.StandingLog().ToList(), question => Search(question.Supply, (point.IsAtTheBank ? query! : query!.OnTestPack()).Typical)!.Answer(question)).Judge(result);
     }
 
     /// <summary>What parts as they are sold make of a pack; computed when it is asked for, some tenths of a second a pack.</summary>
@@ -205,11 +207,16 @@ public sealed class TownStudy
 
     /// <summary>Whether a building hangs on one pair of its own, which can be taken off the bank and put on a meter.</summary>
     /// <param name="building">The building's key.</param>
+    /// <param name="supply">The id of the supply at whose end of the bank; none for a building that hangs on one alone.</param>
     /// <returns>False also where it has no lamps that are fed.</returns>
-    public bool HasOnePair(string building) => AtTheBank(building)?.OffTheBank() is not null;
+    public bool HasOnePair(string building, string? supply = null) => AtTheBank(building, supply)?.OffTheBank() is not null;
 
-    private TestPointQuery? AtTheBank(string building) =>
-        _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building) is { } resolved ? TestPointQuery.AtTheBank(resolved, _circuits.Value) : null;
+    private TestPointQuery? AtTheBank(string building, string? supply) =>
+        _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building) is { } resolved
+        && TestPointQuery.AtTheBank(resolved, _circuits.Value, _company.Value) is { } queries
+        && (supply is not null || queries.Count == 1)
+            ? queries.FirstOrDefault(q => supply is null || q.Supply == supply)
+            : null;
 
     private FaultSearch? Search(string supply) => CircuitInputs.Of(_resolved.Value, Corner.Typical).FirstOrDefault(i => i.Packs.Any(p => p.Supply == supply)) is { } input
         ? Search(supply, input)
@@ -220,6 +227,6 @@ public sealed class TownStudy
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
         return pack is null
             ? null
-            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, AtTheBank);
+            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply));
     }
 }

@@ -15,6 +15,11 @@ namespace Duskwright.Study.Bench;
 public sealed record BenchStep(
     string Key, string Words, int Minutes, ItemList<StepWait> After, int DryMinutes, bool Seals, ItemList<string> Materials, string? Caution, string Source)
 {
+    /// <summary>Whether a test is one of those that must have been passed before it is done: a house on several supplies has one for each.</summary>
+    /// <param name="test">The key of a test of the house.</param>
+    /// <returns>Whether it is.</returns>
+    public bool WaitsForTest(string test) => Tests.Any(t => StageTests.Is(test, t));
+
     /// <summary>The keys of the tests that must have been passed before it is done.</summary>
     public ItemList<string> Tests { get; init; } = [];
 

@@ -33,7 +33,7 @@ public sealed record HouseWork(Building Building, ItemList<StepWork> Steps, IRea
         var ticks = log.Where(l => l.Step is not null && l.Kind is LogKind.StepDone or LogKind.Seal).GroupBy(l => l.Step!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal);
         var results = log.Where(l => l.Kind == LogKind.Test && l.Test is not null).GroupBy(l => l.Test!, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal);
         var behind = BuildSteps.BehindIt(building);
-        var known = tests.ToHashSet(StringComparer.Ordinal);
+        var known = tests.ToList();
         var all = BuildSteps.All(town, building);
 
         // A house ticked as glued in is fixed from then on, and still has its last test before it.
@@ -44,7 +44,7 @@ public sealed record HouseWork(Building Building, ItemList<StepWork> Steps, IRea
             Done(step.Key),
             step.After.Where(w => !Done(w.Step)).Select(w => w.Step).ToItemList(),
             step.After.Where(w => ticks.ContainsKey(w.Step)).Select(w => (DateTime?)ticks[w.Step].At.AddMinutes(w.DryMinutes)).Max(),
-            step.Tests.Where(t => known.Contains(t) && results.GetValueOrDefault(t)?.Passed != true).ToItemList()));
+            step.Tests.SelectMany(stage => known.Where(t => StageTests.Is(t, stage))).Where(t => results.GetValueOrDefault(t)?.Passed != true).ToItemList()));
         return new HouseWork(building, steps.ToItemList(), results);
     }
 }

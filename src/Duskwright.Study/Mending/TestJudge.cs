@@ -46,7 +46,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
 
     private (OneOut Bands, string? Wrong) Read(TestPointQuery at, double amps, double? volts)
     {
-        var (healthy, one, range) = Expected(test.Gate == 'A' ? at.OneLamp(house.Lamps[0].Name) : On(test, at), volts);
+        var (healthy, one, range) = Expected(test.Gate == 'A' ? at.OneLamp(test.Lamps[0]) : On(test, at), volts);
         if (LastSound(at) is { } last)
         {
             (healthy, one) = (healthy.Given(last.Expected, last.Amps, last.Error), one.Given(last.Expected, last.Amps, last.Error));
@@ -58,10 +58,10 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
             : $"{FigureText.Of(amps, "A")} is above {FigureText.Of(bands.Healthy.MostAmps, "A")}, the most that sound parts give.");
     }
 
-    // The last reading of the whole house that was passed; a lamp tried alone on the bench says nothing of the house.
+    // The last reading of the whole house that was passed; a lamp tried alone on the bench says nothing of the house, nor do others that were on its run then.
     private (Prediction Expected, double Amps, double Error)? LastSound(TestPointQuery at)
     {
-        var entry = test.Gate == 'A' ? null : log.LastOrDefault(l => l.Kind == LogKind.Test && l.Building == house.Building.Key && l.Passed == true && l.Current is { Amperes: > 0 } && house.Tests.Any(t => t.Key == l.Test && t.Gate is not 'A' && t.ShouldLight > 0));
+        var entry = test.Gate == 'A' ? null : log.LastOrDefault(l => l.Kind == LogKind.Test && l.Building == house.Building.Key && l.Passed == true && l.Current is { Amperes: > 0 } && house.Tests.Any(t => t.Key == l.Test && t.Supply == test.Supply && t.Gate is not 'A' && t.ShouldLight > 0 && (!t.IsAtTheBank || at.Company.Count == 0)));
         if (entry is null)
         {
             return null;
@@ -87,22 +87,30 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
     }
 
     private string Source(TestOutcome result) =>
-        $"this house alone, a usual meter in line{(result.Volts is { } v ? $", at {FigureText.Of(v, "V")}" : "")}{(query is not null && LastSound(query) is { } last ? $", after {FigureText.Of(last.Amps, "A")} when it was last sound" : "")}";
+        $"{query?.Who ?? "this house alone"}, a usual meter in line{(result.Volts is { } v ? $", at {FigureText.Of(v, "V")}" : "")}{(query is not null && LastSound(query) is { } last ? $", after {FigureText.Of(last.Amps, "A")} when it was last sound" : "")}";
 
     private ItemList<FaultSuspect> Causes(TestOutcome result)
     {
-        var supply = query?.Typical.Packs[0].Supply;
-        if (supply is null)
+        if (query is null)
         {
             return [];
         }
 
         // Where lamps were only counted, none or all of them are known one by one.
         var unseen = result.Lit == 0 ? Mending.Seen.Dark : result.Lit < test.ShouldLight || !test.EyesTell ? Mending.Seen.Unknown : Mending.Seen.Lit;
-        var looks = house.Lamps.ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
+        var looks = house.Lamps.Where(l => test.Lamps.Contains(l.Name)).ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
+
+        // Nobody says of others on the run how they look.
+        foreach (var pair in On(test, query).Typical.Packs[0].Groups.SelectMany(g => g.Pairs).Where(p => p.Building != query.Building))
+        {
+            foreach (var lamp in pair.Lamps)
+            {
+                looks[(pair.Building, lamp.Name)] = Mending.Seen.Unknown;
+            }
+        }
 
         // On the bench the reading is that of one lamp.
-        return causes(new FaultQuestion(supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts) { OffBank = result.OffBank }).Suspects;
+        return causes(new FaultQuestion(query.Supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts) { OffBank = result.OffBank }).Suspects;
     }
 
     private string? Leak(TestOutcome result) => test.Leaks && result.Leak is { } leak ? $"Light shows where it should not: {leak.TrimEnd('.')}." : null;

@@ -16,6 +16,7 @@ namespace Duskwright.Study.Results;
 /// <param name="SwitchGroups">The town's switch groups.</param>
 /// <param name="Slack">The town's rule.</param>
 /// <param name="DetourFactor">The town's rule.</param>
+/// <param name="Company">The houses that light with it at the bank.</param>
 internal sealed record BuildingQuery(
     ResolvedBuilding Resolved,
     int Number,
@@ -25,9 +26,10 @@ internal sealed record BuildingQuery(
     ItemList<Supply> Supplies,
     ItemList<SwitchGroup> SwitchGroups,
     Length? Slack,
-    double? DetourFactor)
+    double? DetourFactor,
+    ItemList<ResolvedBuilding> Company)
 {
-    internal static BuildingQuery Of(Town town, ResolvedBuilding resolved, int number, string code, CircuitResults circuits, Dictionary<(string Supply, string Part), double> brightest)
+    internal static BuildingQuery Of(Town town, ResolvedBuilding resolved, int number, string code, CircuitResults circuits, Dictionary<(string Supply, string Part), double> brightest, RunCompany company)
     {
         var places = resolved.Lamps.Select(l => circuits.Lamps.GetValueOrDefault((l.Building, l.Name))).ToItemList();
         return new BuildingQuery(
@@ -39,7 +41,8 @@ internal sealed record BuildingQuery(
             town.Supplies,
             town.SwitchGroups,
             town.Wiring.Slack,
-            town.Wiring.DetourFactor);
+            town.Wiring.DetourFactor,
+            places.OfType<LampPlace>().Select(p => p.Run.Circuit.Packs[p.Run.Circuit.Lamps[p.Index].Pack].Input).Distinct<PackInput>(ReferenceEqualityComparer.Instance).SelectMany(pack => company.Of(resolved.Building.Key, pack)).ToItemList());
     }
 
     // Few share a number and a code; hashing the whole would cost more than it saves.
@@ -51,6 +54,7 @@ internal sealed record BuildingQuery(
         && ReferenceEquals(Resolved, other.Resolved)
         && Places.Equals(other.Places)
         && Brightest.Equals(other.Brightest)
+        && Company.SequenceEqual(other.Company, ReferenceEqualityComparer.Instance)
         && Supplies.Equals(other.Supplies)
         && SwitchGroups.Equals(other.SwitchGroups);
 }

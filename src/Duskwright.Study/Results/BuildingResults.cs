@@ -11,7 +11,7 @@ namespace Duskwright.Study.Results;
 /// <summary>Buildings and their lamps as results.</summary>
 internal static class BuildingResults
 {
-    internal static ItemList<BuildingResult> Of(ResolvedTown resolved, CircuitResults circuits, Memo memo)
+    internal static ItemList<BuildingResult> Of(ResolvedTown resolved, CircuitResults circuits, RunCompany company, Memo memo)
     {
         var town = resolved.Town;
         var codes = Codes.Of(town);
@@ -19,15 +19,15 @@ internal static class BuildingResults
         var results = new BuildingResult[resolved.Buildings.Count];
         Parallel.For(0, results.Length, i =>
         {
-            var query = BuildingQuery.Of(town, resolved.Buildings[i], i + 1, codes[i], circuits, brightest);
-            results[i] = memo.Get(query, q => Building(town, resolved.Buildings[i], q.Number, q.Code, circuits, brightest, memo));
+            var query = BuildingQuery.Of(town, resolved.Buildings[i], i + 1, codes[i], circuits, brightest, company);
+            results[i] = memo.Get(query, q => Building(town, resolved.Buildings[i], q.Number, q.Code, circuits, brightest, company, memo));
         });
         return ItemList.Of<BuildingResult>(results);
     }
 
     private static BuildingResult Building(
         Town town, ResolvedBuilding resolved, int number, string code, CircuitResults circuits,
-        Dictionary<(string Supply, string Part), double> brightest, Memo memo)
+        Dictionary<(string Supply, string Part), double> brightest, RunCompany company, Memo memo)
     {
         var building = resolved.Building;
         var lamps = resolved.Lamps.Select(l => Lamp(town, l, circuits, brightest)).ToList();
@@ -63,7 +63,7 @@ internal static class BuildingResults
                     current,
                     Figure.Given("one conductor with its joints", resolved.Pair.ConductorOhms.Typical, "Ω", $"{resolved.Pair.Wire.Name}: {resolved.Pair.Wire.Source}", resolved.Pair.Wire.Certainty)
                         .Between(resolved.Pair.ConductorOhms.Low, resolved.Pair.ConductorOhms.High)),
-            Tests = TestPoints.Of(lamps, panes, building, TestPointQuery.AtTheBank(resolved, circuits), memo),
+            Tests = TestPoints.Of(lamps, panes, building, TestPointQuery.AtTheBank(resolved, circuits, company), town.Supplies, memo),
         };
     }
 

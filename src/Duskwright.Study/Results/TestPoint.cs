@@ -12,7 +12,13 @@ namespace Duskwright.Study.Results;
 public sealed record TestPoint(string When, string Do, int ShouldLight, Figure? Reading)
 {
     /// <summary>The name by which the log refers to it.</summary>
-    public string Key => Slug.Of(When);
+    public string Key { get; init; } = Slug.Of(When);
+
+    /// <summary>The id of the supply it is about; none where the house hangs on one alone, or where it is made with all its lamps.</summary>
+    public string? Supply { get; init; }
+
+    /// <summary>The names of the lamps that are looked at: all of the house, or those on <see cref="Supply"/>.</summary>
+    public ItemList<string> Lamps { get; init; } = [];
 
     /// <summary>The gate of the work that it belongs to: A lamps on the bench, B lamps fitted, C before the house is closed, D fed through the board, E joined at the bank, F glued in.</summary>
     public char Gate { get; init; } = 'A';

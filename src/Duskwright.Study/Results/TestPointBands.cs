@@ -57,13 +57,13 @@ internal sealed record TestPointBands(
         var solution = Solved(metered.Network);
         var (plus, amps) = (circuit.Packs[0].Plus, solution.ElementAmps);
         var volts = solution.NodeVolts[plus] + (amps[source] * range.Ohms);
-        var fewest = circuit.Lamps.Where(l => amps[l.Element] > LeastAmps).Select(l => (int?)l.Element).MinBy(e => amps[e!.Value]);
+        var fewest = circuit.Lamps.Where(l => l.Building == query.Building && amps[l.Element] > LeastAmps).Select(l => (int?)l.Element).MinBy(e => amps[e!.Value]);
         var healthy = Prediction.Of(metered);
         return new TestPointBands(
             healthy,
             fewest is { } lamp ? Prediction.Of(metered.Without(lamp)) : healthy,
             range,
-            [.. circuit.Lamps.Select(l => (l.Input.Name, amps[l.Element]))],
+            [.. circuit.Lamps.Select(l => (l.Building == query.Building ? l.Input.Name : $"{l.Input.Name} of {query.Company.First(c => c.Key == l.Building).Name}", amps[l.Element]))],
             volts,
             (At(test, source, volts + SlopeVolts, range) - At(test, source, volts - SlopeVolts, range)) / (2 * SlopeVolts),
             query.Flickers ? (Held(query, circuit, source, range, false), Held(query, circuit, source, range, true)) : null);
@@ -81,7 +81,7 @@ internal sealed record TestPointBands(
         var free = Solved(test.Network).ElementAmps;
         var range = OneOut.RangeFor(TestPointQuery.Meter, Math.Abs(free[source]));
         var metered = test.With(range);
-        var fewest = circuit.Lamps.Where(l => free[l.Element] > LeastAmps).Select(l => (int?)l.Element).MinBy(e => free[e!.Value]);
+        var fewest = circuit.Lamps.Where(l => l.Building == query.Building && free[l.Element] > LeastAmps).Select(l => (int?)l.Element).MinBy(e => free[e!.Value]);
         var healthy = Prediction.Of(metered);
         return (healthy, fewest is { } lamp ? Prediction.Of(metered.Without(lamp)) : healthy, range);
     }

@@ -25,12 +25,13 @@ internal static class TestPointParts
     internal static System.Collections.Immutable.ImmutableArray<Factor> Of(TestPointQuery query, CircuitNetwork circuit)
     {
         var (least, most) = (CircuitNetwork.Of(query.Least).Network.Elements, CircuitNetwork.Of(query.Most).Network.Elements);
-        var unknown = query.UnknownLamps.ToHashSet(StringComparer.Ordinal);
+        var unknown = query.UnknownLamps.ToHashSet();
         return
         [
-            .. circuit.Lamps.SelectMany(l => Lamp(circuit.Network.Elements, least, most, l, unknown.Contains(l.Input.Name))),
-            .. circuit.Lamps.Where(l => !unknown.Contains(l.Input.Name)).GroupBy(l => l.Input.Part.Id, StringComparer.Ordinal).Select(g => Batch(circuit.Network.Elements, g.Key, [.. g.Select(l => l.Element)])),
-            .. circuit.Pairs.Select(p => Pair(circuit.Network.Elements, least, most, p, query.UnknownPair)),
+            .. circuit.Lamps.SelectMany(l => Lamp(circuit.Network.Elements, least, most, l, unknown.Contains((l.Building, l.Input.Name)))),
+            .. circuit.Lamps.Where(l => !unknown.Contains((l.Building, l.Input.Name))).GroupBy(l => l.Input.Part.Id, StringComparer.Ordinal).Select(g => Batch(circuit.Network.Elements, g.Key, [.. g.Select(l => l.Element)])),
+            .. circuit.Pairs.Select(p => Pair(circuit.Network.Elements, least, most, $"pair of {p.Building} on {p.Group}", (p.Plus, p.Minus), query.UnknownPairs.Contains(p.Building))),
+            .. circuit.Shared.Select(p => Pair(circuit.Network.Elements, least, most, $"shared pair to {p.Run} at {p.Plus}", (p.Plus, p.Minus), query.UnknownPairs.Contains(p.Run))),
             .. circuit.Packs.SelectMany(p => Supply(circuit.Network.Elements, p)),
         ];
     }
@@ -74,15 +75,15 @@ internal static class TestPointParts
         _ => law,
     };
 
-    private static Factor Pair(IReadOnlyList<Element> elements, IReadOnlyList<Element> least, IReadOnlyList<Element> most, CircuitPair pair, bool unknown)
+    private static Factor Pair(IReadOnlyList<Element> elements, IReadOnlyList<Element> least, IReadOnlyList<Element> most, string name, (int Plus, int Minus) pair, bool unknown)
     {
         // A length that is said is still cut as it comes.
         (int, Element) Cut(int e, double share) => (e, ((ResistorElement)elements[e]) with { Ohms = Math.Max(Network.LeastOhms, ((ResistorElement)elements[e]).Ohms * (1 + share)) });
         var isSaid = ((ResistorElement)least[pair.Plus]).Ohms == ((ResistorElement)most[pair.Plus]).Ohms;
         return isSaid
-            ? new Factor($"pair of {pair.Building} on {pair.Group}", [Cut(pair.Plus, Usual.Wire), Cut(pair.Minus, Usual.Wire)], [Cut(pair.Plus, -Usual.Wire), Cut(pair.Minus, -Usual.Wire)], 1, true)
+            ? new Factor(name, [Cut(pair.Plus, Usual.Wire), Cut(pair.Minus, Usual.Wire)], [Cut(pair.Plus, -Usual.Wire), Cut(pair.Minus, -Usual.Wire)], 1, true)
             : new Factor(
-                $"pair of {pair.Building} on {pair.Group}",
+                name,
                 [(pair.Plus, least[pair.Plus]), (pair.Minus, least[pair.Minus])],
                 [(pair.Plus, most[pair.Plus]), (pair.Minus, most[pair.Minus])],
                 unknown ? EvenDeviations : LimitDeviations,

@@ -12,8 +12,10 @@ internal sealed record TestPointSight(ItemList<string> Told, ItemList<string> Un
 
     internal static TestPointSight Of(IReadOnlyList<LampResult> lamps, IReadOnlyList<PaneResult> panes)
     {
+        var lit = lamps.Select(l => l.Name).ToHashSet(StringComparer.Ordinal);
+
         // A house whose panes are not described and that has one lamp is lit or dark.
-        bool IsTold(LampResult lamp) => lamps.Count == 1 || panes.Any(p => p.Lamps.Any(l => l.Lamp == lamp.Name && l.Luminance >= SeenLoss * p.Lamps.Sum(x => x.Luminance)));
+        bool IsTold(LampResult lamp) => lamps.Count == 1 || panes.Any(p => p.Lamps.Any(l => l.Lamp == lamp.Name && l.Luminance >= SeenLoss * p.Lamps.Where(x => lit.Contains(x.Lamp)).Sum(x => x.Luminance)));
         return new TestPointSight(lamps.Where(IsTold).Select(l => l.Name).ToItemList(), lamps.Where(l => !IsTold(l)).Select(l => l.Name).ToItemList());
     }
 }

@@ -37,7 +37,7 @@ public partial class BenchTest
 
     private string Usual => Test.ShouldLight > 0 ? "lit" : "dark";
 
-    private string Expect => (Test.ShouldLight, House.Lamps.Count) switch
+    private string Expect => (Test.ShouldLight, Test.Lamps.Count) switch
     {
         (0, _) => "Nothing should light.",
         (1, _) when Test.Leaks => "The lamp should light, and nothing but its windows glow.",

@@ -85,8 +85,9 @@ public static class BenchForm
             return (null, wrong);
         }
 
-        var looks = house.Lamps.Select(l => (l.Name, As: Look(fields, l.Name))).Where(l => l.As is not null).Select(l => new LampSeen { Lamp = l.Name, As = l.As!.Value }).ToItemList();
-        if (house.Lamps.Where(l => looks.All(s => s.Lamp != l.Name)).Select(l => l.Name).ToList() is { Count: > 0 } unseen)
+        var lamps = house.Lamps.Where(l => test.Lamps.Contains(l.Name)).ToList();
+        var looks = lamps.Select(l => (l.Name, As: Look(fields, l.Name))).Where(l => l.As is not null).Select(l => new LampSeen { Lamp = l.Name, As = l.As!.Value }).ToItemList();
+        if (lamps.Where(l => looks.All(s => s.Lamp != l.Name)).Select(l => l.Name).ToList() is { Count: > 0 } unseen)
         {
             return (null, $"Say what every lamp does: {string.Join(", ", unseen)} {(unseen.Count == 1 ? "is" : "are")} missing.");
         }
