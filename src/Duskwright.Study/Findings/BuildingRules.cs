@@ -4,7 +4,7 @@ using Duskwright.Study.Results;
 
 namespace Duskwright.Study.Findings;
 
-/// <summary>What buildings lack, do not know, or look like.</summary>
+/// <summary>What buildings lack, or look like.</summary>
 internal static class BuildingRules
 {
     // More clauses than these are counted, not told.
@@ -27,23 +27,6 @@ internal static class BuildingRules
                 Remedy = "Share the lamps over packs, or put it on a switch.",
             };
             yield break;
-        }
-
-        if (building.Current is { Low: { } low, High: { } high } current && (building.Lamps.Any(l => l.PartUnknown) || building.Lamps.Any(l => l.Resistor.Source.StartsWith("not known", StringComparison.Ordinal)) || building.Building.Wire == Plan.Document.PartId.Unknown))
-        {
-            yield return new Finding
-            {
-                Rule = "not-known",
-                Severity = Severity.Look,
-                Subject = subject,
-                Words = $"Not all of {name} is known: it may take anything from {{0}} to {{1}}.",
-                Figures =
-                [
-                    Figure.Given("least", low, "A", "all unknowns and tolerances at the low end", Certainty.Computed),
-                    Figure.Given("most", high, "A", "all unknowns and tolerances at the high end", Certainty.Computed),
-                ],
-                Remedy = "One reading of its current at the bank settles it.",
-            };
         }
 
         foreach (var approximated in Approximated(building))

@@ -6,11 +6,13 @@ namespace Duskwright.Study.Findings;
 internal static class FindingRules
 {
     internal static ItemList<Finding> Of(TownStudy study, Memo memo) =>
-        PackRules.Of(study, memo)
+        UnknownRules.MeasureFirst(study)
+            .Concat(PackRules.Of(study, memo))
             .Concat(SafetyRules.Of(study))
             .Concat(LampRules.Of(study))
             .Concat(SightRules.Of(study))
             .Concat(LeakRules.Of(study))
+            .Concat(UnknownRules.Ranges(study))
             .Concat(BuildingRules.Of(study))
             .OrderByDescending(f => f.Severity)
             .ToItemList();

@@ -2,7 +2,6 @@ using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Format;
 using Duskwright.Plan.Lists;
-using Duskwright.Store.History;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components.Forms;
 
@@ -11,37 +10,12 @@ namespace Duskwright.Places;
 /// <summary>The town's file, its named points in time, and the maker's other towns; a file that cannot be read changes nothing.</summary>
 public partial class FilePlace
 {
-    // What a screen shows of a comparison before it says "and more".
-    private const int MostDifferences = 40;
-
-    private string _point = "";
     private string? _said;
     private ItemList<Problem> _problems = [];
-    private NamedPoint? _compared;
-    private Comparison? _comparison;
-
-    private void Name()
-    {
-        var name = _point;
-        _said = Open.NamePoint(name).Count == 0 ? $"You can come back to {name}." : null;
-        _point = "";
-    }
 
     private void Measure(Microsoft.AspNetCore.Components.ChangeEventArgs e) => Open.MeasureIn(LengthRule.All.First(r => r.Unit == e.Value?.ToString()));
 
-    private void Compare(NamedPoint point) => (_compared, _comparison) = (point, Open.Since(point));
-
-    private void GoBack(NamedPoint point)
-    {
-        _said = Open.GoBackTo(point).Count == 0 ? $"The town is as it was at {point.Name}. Undo takes that back." : null;
-        _comparison = null;
-    }
-
-    private void Turn()
-    {
-        _said = $"{Open.Town.Name} is open.";
-        _comparison = null;
-    }
+    private void Turn() => _said = $"{Open.Town.Name} is open.";
 
     private async Task Load(InputFileChangeEventArgs e)
     {

@@ -3,6 +3,7 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Proposals;
 using Duskwright.Study;
+using Duskwright.Study.Comparing;
 using Duskwright.Study.Bench;
 
 namespace Duskwright.Towns;
@@ -52,6 +53,12 @@ public static class BookToday
     /// <returns>The earlier printing; none where no point is meant.</returns>
     public static Printing? Since(OpenTown open, string? point) =>
         open.Points.LastOrDefault(p => p.Name == point) is { } named && open.Then(named) is { } then
-            ? new Printing(TownStudy.Of(then), named.Name, open.Since(named).Differences.Select(d => d.Words).ToItemList())
+            ? Printed(open.Study.After(then), named.Name, open.Study)
             : null;
+
+    private static Printing Printed(TownStudy then, string name, TownStudy now)
+    {
+        var compared = TownsCompared.Of(then, now);
+        return new Printing(then, name, compared.Changed.Concat(compared.Came).Select(c => c.Text).ToItemList());
+    }
 }
