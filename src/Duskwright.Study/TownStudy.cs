@@ -32,6 +32,7 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<PartsRow>> _parts;
     private readonly Lazy<ItemList<SceneResult>> _scenes;
     private readonly Lazy<LayingList> _laying;
+    private readonly Lazy<ItemList<WireCuts>> _reelCuts;
 
     private TownStudy(Town town, Memo memo)
     {
@@ -49,6 +50,7 @@ public sealed class TownStudy
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
         _parts = new(() => PartsRows.Of(_resolved.Value));
         _laying = new(() => LayingRows.Of(_resolved.Value));
+        _reelCuts = new(() => _memo.Get((Reels: town.Reels, Cuts: CutList, town.OwnParts.Wires), q => ReelPlan.Of(town, q.Cuts)));
         _scenes = new(() => SceneResults.Of(_resolved.Value, _memo));
     }
 
@@ -118,6 +120,15 @@ public sealed class TownStudy
 
     /// <summary>The leads to cut.</summary>
     public ItemList<CutRow> CutList => CutRows.Of(this, _resolved.Value);
+
+    /// <summary>Which lead is cut from which reel, wire by wire; leads that are laid are not cut again.</summary>
+    public ItemList<WireCuts> ReelCuts => _reelCuts.Value;
+
+    /// <summary>The joints that are still to be made, and their sleeves.</summary>
+    public ItemList<JointRow> Joints => JointRows.Of(_resolved.Value);
+
+    /// <summary>The ends of the leads to cut: how much to bare and what to do then.</summary>
+    public ItemList<EndRow> Ends => EndRows.Of(Town, CutList);
 
     /// <summary>The order in which pairs are pulled and houses set down.</summary>
     public LayingList Laying => _laying.Value;

@@ -310,6 +310,7 @@ internal static class RandomTowns
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),
             SwitchGroups = [new SwitchGroup { Id = "A", Name = grouped, Supply = "1" }, new SwitchGroup { Id = "B" }],
             Scenes = [new Scene { Name = "late", On = ["A", "B"] }],
+            Reels = [new Reel { Wire = "cu-0.20", Left = Length.FromMillimetres(1234.5 * supplies.Length) }],
         }), taps);
 
     // The route begins at a tap where its building hangs on that tap's switch alone.

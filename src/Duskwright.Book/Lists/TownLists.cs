@@ -15,7 +15,10 @@ public static class TownLists
     public static ItemList<TownList> Of(TownStudy study) =>
     [
         Labels(study),
-        Cuts(study),
+        LeadLists.Cuts(study),
+        .. study.ReelCuts.Count > 0 ? [LeadLists.Reels(study)] : Array.Empty<TownList>(),
+        .. study.Joints.Count > 0 ? [LeadLists.Joints(study)] : Array.Empty<TownList>(),
+        .. study.Ends.Count > 0 ? [LeadLists.Ends(study)] : Array.Empty<TownList>(),
         .. study.Laying.Rows.Count > 0 ? [Laying(study)] : Array.Empty<TownList>(),
         Packs(study),
         Switches(study),
@@ -35,13 +38,6 @@ public static class TownLists
         "Label list",
         ["Label", "Place on the strip", "House", "Carries"],
         Rows(study.Labels, l => [ListCell.Of(l.Code), ListCell.Of(l.Terminal), ListCell.Of(l.Name), ListCell.Of(l.Detail)]));
-
-    // A lead is cut a shade long and never short: whole millimetres, rounded up.
-    internal static TownList Cuts(TownStudy study) => new(
-        "cut",
-        "Cut list",
-        ["Label", "For", "Wire", "Conductors", "Length of each, mm", "Laid already"],
-        Rows(study.CutList, c => [ListCell.Of(c.Label), ListCell.Of(c.For), ListCell.Of(c.Wire), ListCell.Of(c.Conductors), ListCell.Of(Math.Ceiling((c.Length.Value * 1000) - 1e-9)), ListCell.Of(c.Laid ? "yes" : "")]));
 
     internal static TownList Laying(TownStudy study) => new(
         "laying",
@@ -189,5 +185,5 @@ public static class TownLists
         ["Part", "For", "Needed", "To spare", "Buy", "Sold as", "Usual cost"],
         Rows(study.PartsList, p => [ListCell.Of(p.Part), ListCell.Of(p.Use), ListCell.Of(p.Needed), ListCell.Of(p.Spares), ListCell.Of(p.Packs), ListCell.Of(p.PackWords), p.Cost is { } cost ? ListCell.Of(cost.Value) : ListCell.Of("")]));
 
-    private static ItemList<ItemList<ListCell>> Rows<T>(IEnumerable<T> rows, Func<T, ItemList<ListCell>> cells) => rows.Select(cells).ToItemList();
+    internal static ItemList<ItemList<ListCell>> Rows<T>(IEnumerable<T> rows, Func<T, ItemList<ListCell>> cells) => rows.Select(cells).ToItemList();
 }

@@ -145,7 +145,7 @@ internal static class BuildingSheet
         var drawing = LeadSketch.Of(rows);
         flow.Need((float)drawing.Height + 14);
         flow.Text(Face.Speaks, 12, "Cut these leads");
-        flow.Text(Face.Reports, 8.5f, "Drawn at a quarter of their length. Strip 3 mm at each end; mark the plus at both ends before threading.");
+        flow.Text(Face.Reports, 8.5f, "Drawn at a quarter of their length. Strip 3 mm at each end, 6 mm where it goes under a screw; mark the plus at both ends before threading.");
         flow.Gap(2);
         flow.Picture(drawing);
         flow.Gap(3);

@@ -13,7 +13,6 @@ internal sealed class ColumnMaster : IDisposable
     private readonly Solver _solver = Solver.CreateSolver("GLOP");
     private readonly Google.OrTools.LinearSolver.Constraint[] _hung;
     private readonly Google.OrTools.LinearSolver.Constraint[] _onHand;
-    private readonly List<Variable> _missing = [];
     private readonly HashSet<string> _known = [];
 
     internal ColumnMaster(ImmutableArray<PackKind> kinds, ImmutableArray<LoadClass> classes)
@@ -30,7 +29,6 @@ internal sealed class ColumnMaster : IDisposable
             var missing = _solver.MakeNumVar(0, double.PositiveInfinity, "");
             row.SetCoefficient(missing, 1);
             _solver.Objective().SetCoefficient(missing, dear);
-            _missing.Add(missing);
         }
     }
 
@@ -58,15 +56,20 @@ internal sealed class ColumnMaster : IDisposable
         return true;
     }
 
-    /// <summary>The linear optimum over the known fillings with the worth of a load of each class and of a pack of each kind.</summary>
-    internal (double Value, double[] Worth, double[] PackWorth, bool Whole) Price()
+    /// <summary>The worth of a load of each class and of a pack of each kind, by the linear optimum over the known fillings; none where the solver found no optimum.</summary>
+    internal (double[] Worth, double[] PackWorth)? Price()
     {
-        _solver.Solve();
-        return (
-            _solver.Objective().Value(),
-            [.. _hung.Select(r => r.DualValue())],
-            [.. _onHand.Select(r => r.DualValue())],
-            _missing.TrueForAll(m => m.SolutionValue() < 1e-7));
+        // A solver that goes on from its last answer now and then loses its footing and finds it again from nothing.
+        if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
+        {
+            _solver.Reset();
+            if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
+            {
+                return null;
+            }
+        }
+
+        return ([.. _hung.Select(r => r.DualValue())], [.. _onHand.Select(r => Math.Min(0, r.DualValue()))]);
     }
 
     /// <summary>The cheapest choice of these fillings that hangs every load once and costs neither less than the bound nor as much as the best known.</summary>

@@ -77,10 +77,16 @@ public static class ColumnSharing
     private static (double Linear, double[] Worth, double[] PackWorth) PriceOut(
         ColumnMaster master, ImmutableArray<PackKind> kinds, ImmutableArray<LoadClass> classes, ColumnSettings settings, CancellationToken cancel)
     {
-        var (bound, bestWorth, bestPackWorth) = (double.NegativeInfinity, new double[classes.Length], new double[kinds.Length]);
+        var (bound, bestWorth, bestPackWorth) = (0.0, new double[classes.Length], new double[kinds.Length]);
         for (var round = 0; round < settings.Rounds && !cancel.IsCancellationRequested; round++)
         {
-            var (value, worth, packWorth, _) = master.Price();
+            if (master.Price() is not var (worth, packWorth))
+            {
+                break;
+            }
+
+            // What the worths alone are worth: with what a filling left out could gain it bounds every sharing, whatever the worths are.
+            var value = classes.Select((c, i) => c.Loads.Length * worth[i]).Sum() + kinds.Select((k, i) => k.OnHand * packWorth[i]).Sum();
             var (gain, added) = (0.0, false);
             for (var k = 0; k < kinds.Length; k++)
             {

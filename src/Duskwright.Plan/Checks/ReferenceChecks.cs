@@ -6,6 +6,8 @@ namespace Duskwright.Plan.Checks;
 /// <summary>Names that point at nothing.</summary>
 internal static class ReferenceChecks
 {
+    private const double MostReelMetres = 1000;
+
     internal static IEnumerable<Problem> Of(Town town)
     {
         var groups = town.SwitchGroups.Select(g => g.Id).ToHashSet(StringComparer.Ordinal);
@@ -67,6 +69,20 @@ internal static class ReferenceChecks
         {
             PartNamed(town.Supplies[i].Part, Catalogue.FindSupply, $"supplies[{i}].part", "cell or supply", Catalogue.Parts.Supplies.Select(s => s.Id));
             PartNamed(town.Supplies[i].Fuse, Catalogue.FindFuse, $"supplies[{i}].fuse", "fuse", Catalogue.Parts.Fuses.Select(f => f.Id));
+        }
+
+        for (var i = 0; i < town.Reels.Count; i++)
+        {
+            var reel = town.Reels[i];
+            if (Catalogue.FindWire(town, reel.Wire) is null)
+            {
+                found.Add(Nothing($"reels[{i}].wire", $"There is no wire \"{reel.Wire}\" in the catalogue or among your own parts", wireIds));
+            }
+
+            if (!(reel.Left.Metres is > 0 and <= MostReelMetres))
+            {
+                found.Add(new Problem($"reels[{i}].left_mm", "size", $"A reel holds {reel.Left.Millimetres} mm; more than 0 and at most {MostReelMetres} m is allowed.", "Leave out a reel that is empty."));
+            }
         }
 
         for (var i = 0; i < town.SwitchGroups.Count; i++)

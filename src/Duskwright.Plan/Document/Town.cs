@@ -40,6 +40,9 @@ public sealed record Town
     /// <summary>The joints under the board at which shared pairs branch, each with the pair that leads to it.</summary>
     public ItemList<Tap> Taps { get; init; } = [];
 
+    /// <summary>The reels of wire on hand; leads are cut from these before new ones are bought.</summary>
+    public ItemList<Reel> Reels { get; init; } = [];
+
     /// <summary>When, how long and in what light the town is shown.</summary>
     public Show Show { get; init; } = new();
 

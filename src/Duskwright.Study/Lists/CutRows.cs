@@ -16,6 +16,7 @@ internal static class CutRows
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
         var starts = SharedRuns.Starts(town);
         string Start(string run) => starts.TryGetValue(run, out var from) ? names.TryGetValue(from, out var house) ? $"the joint in {house}" : $"tap {from}" : "the bank";
+        var routes = town.Routes.DistinctBy(r => r.Building, StringComparer.Ordinal).ToDictionary(r => r.Building, StringComparer.Ordinal);
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;
         var standing = Standing.In(resolved);
         var rows = new List<CutRow>();
@@ -26,8 +27,17 @@ internal static class CutRows
                 continue;
             }
 
+            var (key, name) = (building.Building.Key, building.Building.Name);
             var laid = standing.Pair(building.Building);
-            rows.AddRange(labels[result.Code].Select(terminal => new CutRow($"{result.Code} {terminal}".TrimEnd(), $"pair, {building.Building.Name} to {Start(building.Building.Key)}", result.Wire.Name, 2, result.PairLength, laid)));
+            var route = building.Pair.Origin == LengthOrigin.Route ? routes[key] : null;
+            rows.AddRange(labels[result.Code].Select(terminal => new CutRow($"{result.Code} {terminal}".TrimEnd(), $"pair, {name} to {Start(key)}", result.Wire.Name, 2, result.PairLength, laid)
+            {
+                WireId = result.Wire.Id,
+                From = starts.ContainsKey(key) ? Start(key) : $"the bank{(terminal.Length > 0 ? $", {terminal}" : "")}",
+                To = name,
+                SlackMetres = route is null ? UndrawnSlack(town, building.Pair.Origin) : DrawnWay.SlackMetres(town, route.Points, route.Wireways, route.Length),
+                Way = DrawnWay.Words(route?.Wireways ?? [], building.Building.FeedHole),
+            }));
             if (building.Building.State is BuildingState.Idea or BuildingState.Shell)
             {
                 rows.AddRange(building.Lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).Select(l => new CutRow(
@@ -36,7 +46,12 @@ internal static class CutRows
                     tailWire.Name,
                     2,
                     Figure.Given("length of the tail", l.TailMetres, "m", "as said, or the usual tail", Certainty.Typical),
-                    false)));
+                    false)
+                {
+                    WireId = tailWire.Id,
+                    From = $"the joint in {name}",
+                    To = l.RoomName is { } inRoom ? $"{l.Name}, {inRoom}" : l.Name,
+                }));
             }
         }
 
@@ -46,7 +61,17 @@ internal static class CutRows
             SharedPairs.WireOf(town, t).Name,
             2,
             Figure.Given("length of the shared pair", t.Length.Metres, "m", "along the way taken, slack included", Certainty.Computed),
-            standing.Tap(t))));
+            standing.Tap(t))
+        {
+            WireId = SharedPairs.WireOf(town, t).Id,
+            From = starts.ContainsKey(t.Id) ? Start(t.Id) : $"the bank, {labels[t.Id].Last()}",
+            To = $"tap {t.Id}",
+            SlackMetres = DrawnWay.SlackMetres(town, t.Points, t.Wireways, t.Length),
+            Way = DrawnWay.Words(t.Wireways, null),
+        }));
         return rows.ToItemList();
     }
+
+    // A length that was measured holds the slack that was measured with it.
+    private static double? UndrawnSlack(Town town, LengthOrigin origin) => origin == LengthOrigin.Measured ? null : town.Wiring.Slack?.Metres ?? Usual.SlackMetres;
 }

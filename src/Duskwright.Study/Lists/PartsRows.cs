@@ -12,10 +12,6 @@ internal static class PartsRows
 {
     // At least three of a lamp to spare: common practice, no source.
     private const int LeastSpareLamps = 3;
-    private const int SleevesPerLamp = 2;
-
-    // A pair that begins at another one is joined on both conductors.
-    private const int SleevesPerPairUnderway = 2;
     private const string UsualFuse = "ptc-500ma";
 
     internal static ItemList<PartsRow> Of(ResolvedTown resolved)
@@ -49,10 +45,10 @@ internal static class PartsRows
 
         var starts = SharedRuns.Starts(town);
         var underway = toLay.Select(b => b.Building.Key).Concat(taps.Select(t => t.Id)).Count(starts.ContainsKey);
-        if (lamps.Count + underway > 0)
+        if (JointRows.Of(resolved).Sum(j => j.Joints) is > 0 and var joints)
         {
             var sleeve = Sundry(SundryUse.Sleeve);
-            rows.Add(Pieces(sleeve.Name, "over every joint", (lamps.Count * SleevesPerLamp) + (underway * SleevesPerPairUnderway), 0, sleeve.SoldBy, sleeve.Price?.Units));
+            rows.Add(Pieces(sleeve.Name, "over every joint", joints, 0, sleeve.SoldBy, sleeve.Price?.Units));
         }
 
         foreach (var supply in town.Supplies.GroupBy(s => s.Part))

@@ -1,0 +1,172 @@
+using Duskwright.Harness.Laying;
+using Duskwright.Plan;
+using Duskwright.Plan.Checks;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Quantities;
+using Duskwright.Proposals.Wiring;
+using Duskwright.Study;
+
+namespace Duskwright.Proposals.Tests.Wiring;
+
+/// <summary>What must hold of any town, whichever way it is wired: own pairs, trunks with taps, or chains.</summary>
+public class WiredTownLawsTests
+{
+    private const double SlackMetres = 0.12;
+    private const double ClimbMetres = 0.1;
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_town_at_random_is_lit_and_cut_and_laid_as_it_is_drawn(int way) => Gen.Int[0, 1_000_000].Sample(seed =>
+    {
+        var bare = TownStudy.Of(AtRandom(new Random(seed)));
+        var ways = WiringWays.Of(bare, TestContext.Current.CancellationToken).Ways!;
+        var town = ways.All[way].Groups.Aggregate(bare.Town, (t, g) => ways.Taking(bare, g).Edit.Apply(t));
+        Assert.Empty(TownChecks.Of(town));
+        var study = TownStudy.Of(town);
+        EachLampIsFedOnce(town, study);
+        WhatIsCutIsWhatIsDrawnAndSlack(town, study);
+        WayKeepsToWireways(town);
+        NoPairIsPulledUnderAHouseThatStands(town, study);
+        HolesAreWideEnoughOrSaidToBeTight(ways.All[way], town);
+    }, iter: 6, threads: 1);
+
+    // Every house is reached from the bank over its own pair and the shared ones it hangs on, once each; every pair leads to a lamp.
+    private static void EachLampIsFedOnce(Town town, TownStudy study)
+    {
+        var starts = SharedRuns.Starts(town);
+        var leadsOn = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var house in town.Buildings)
+        {
+            var way = new List<string>();
+            for (var run = house.Key; run is not null; run = starts.GetValueOrDefault(run))
+            {
+                Assert.DoesNotContain(run, way);
+                way.Add(run);
+            }
+
+            leadsOn.UnionWith(way);
+        }
+
+        Assert.All(town.Taps, t => Assert.Contains(t.Id, leadsOn));
+        Assert.Equal(town.Buildings.Count, town.Routes.Select(r => r.Building).Distinct().Count());
+        Assert.All(study.Lamps, l => Assert.True(l.Current!.Value > 0));
+        Assert.Equal(study.Lamps.Count, study.At(0).Lamps.Count);
+    }
+
+    // The total of the cut list is the drawn ways with their climbs and the maker's slack for each pair, and tails.
+    private static void WhatIsCutIsWhatIsDrawnAndSlack(Town town, TownStudy study)
+    {
+        var pairs = study.CutList.Where(c => c.For.Contains("pair", StringComparison.Ordinal)).ToList();
+        Assert.Equal(town.Routes.Count + town.Taps.Count, pairs.Count);
+        Assert.All(pairs, p => Assert.Equal(SlackMetres, p.SlackMetres!.Value, 0.002));
+        var drawn = town.Routes.Select(r => (r.Points, r.Wireways)).Concat(town.Taps.Select(t => (t.Points, t.Wireways))).Sum(x => Drawn(town, x.Points));
+        Assert.Equal(2 * (drawn + (SlackMetres * pairs.Count)), pairs.Sum(p => p.Conductors * p.CutMillimetres / 1000.0), 0.004 * pairs.Count);
+    }
+
+    // The one climbing wireway stands upright in the drawing: what of a way lies on it climbs with it.
+    private static double Drawn(Town town, ItemList<Point> points)
+    {
+        var climbing = town.Board!.Wireways.Single(w => w.Climb is not null);
+        var (x, from, to) = (climbing.Points[0].X.Metres, climbing.Points[0].Y.Metres, climbing.Points[1].Y.Metres);
+        return points.Zip(points.Skip(1)).Sum(p =>
+        {
+            var straight = Distance(p.First, p.Second);
+            var on = Math.Abs(p.First.X.Metres - x) < 1e-4 && Math.Abs(p.Second.X.Metres - x) < 1e-4 && new[] { p.First, p.Second }.All(q => q.Y.Metres >= from - 1e-4 && q.Y.Metres <= to + 1e-4);
+            return straight * (on ? 1 + (ClimbMetres / (to - from)) : 1);
+        });
+    }
+
+    private static void WayKeepsToWireways(Town town)
+    {
+        var known = town.Board!.Wireways.Select(w => w.Id).ToHashSet(StringComparer.Ordinal);
+        Assert.All(town.Routes.SelectMany(r => r.Wireways).Concat(town.Taps.SelectMany(t => t.Wireways)), w => Assert.Contains(w, known));
+    }
+
+    // The order has no round in it: each house is set down once, after every pair that it stands over; each shared pair lies before what hangs on it.
+    private static void NoPairIsPulledUnderAHouseThatStands(Town town, TownStudy study)
+    {
+        var rows = study.Laying.Rows;
+        Assert.Equal(town.Buildings.Count, rows.Count(r => r.Act == LayingAct.SetDown));
+        Assert.Equal(town.Taps.Count, rows.Count(r => r.Act == LayingAct.LayShared));
+        var starts = SharedRuns.Starts(town);
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var (standing, pulled) = study.Laying.After(i);
+            var lies = rows[i].Act is LayingAct.SetDown or LayingAct.PullFirst && !pulled.Contains(rows[i].Building) ? rows[i].Building : null;
+            if (lies is null)
+            {
+                continue;
+            }
+
+            Assert.All(Chain(starts, lies).Where(r => town.Taps.Any(t => t.Id == r)), tap => Assert.Contains(tap, pulled));
+            var house = town.Buildings.Single(b => b.Key == lies);
+            Assert.DoesNotContain(town.Buildings.Where(b => b.Key != lies && standing.Contains(b.Key)), b => StandsOver(town, b, house));
+        }
+    }
+
+    private static void HolesAreWideEnoughOrSaidToBeTight(WiringWay way, Town town) => Assert.All(way.Holes, h =>
+    {
+        var bore = town.Board!.FeedHoles.Single(x => x.Id == h.Hole).Bore!.Value.Millimetres;
+        Assert.Equal(bore < h.DrillMillimetres, h.TooTight);
+
+        // Round wires beside one another never fill more than the hole: the sum of their sections is less than its own. Geometry.
+        Assert.True(h.Pairs == 0 || 2 * h.Pairs * 0.23 * 0.23 < h.DrillMillimetres * h.DrillMillimetres);
+    });
+
+    private static IEnumerable<string> Chain(IReadOnlyDictionary<string, string> starts, string run)
+    {
+        for (var at = starts.GetValueOrDefault(run); at is not null; at = starts.GetValueOrDefault(at))
+        {
+            yield return at;
+        }
+    }
+
+    // A square house of 60 mm over the line from another house to its hole, tried point by point, clear of its edge by 0.1 mm.
+    private static bool StandsOver(Town town, Building over, Building house)
+    {
+        var hole = town.Board!.FeedHoles.Single(h => h.Id == house.FeedHole).At;
+        return Enumerable.Range(0, 201).Any(i =>
+        {
+            var (x, y) = (house.Place!.At.X.Metres + (i / 200.0 * (hole.X.Metres - house.Place.At.X.Metres)), house.Place.At.Y.Metres + (i / 200.0 * (hole.Y.Metres - house.Place.At.Y.Metres)));
+            return Math.Abs(x - over.Place!.At.X.Metres) < 0.0299 && Math.Abs(y - over.Place.At.Y.Metres) < 0.0299;
+        });
+    }
+
+    private static double Distance(Point a, Point b) => Math.Sqrt(Math.Pow(a.X.Metres - b.X.Metres, 2) + Math.Pow(a.Y.Metres - b.Y.Metres, 2));
+
+    // Up to ten houses on two switches on a board with a spine, a climbing rib and a second rib; holes lie beside the houses, often beneath a neighbour.
+    private static Town AtRandom(Random random)
+    {
+        var spots = Enumerable.Range(0, 10).Select(i => Point.At(150 + (90 * (i % 5)) + random.Next(0, 25), 220 + (200 * (i / 5)) + random.Next(0, 30))).OrderBy(_ => random.Next()).Take(random.Next(4, 11)).ToList();
+        return new Town
+        {
+            Name = "Random Hythe",
+            Supplies = [new Supply { Id = "1", Part = "LR6", Series = 3 }],
+            SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1" }, new SwitchGroup { Id = "B", Supply = "1" }],
+            Wiring = new WiringChoices { Slack = Length.FromMetres(SlackMetres) },
+            Board = new Board
+            {
+                Width = Length.FromMillimetres(700),
+                Depth = Length.FromMillimetres(600),
+                Bank = new Bank { At = Point.At(60, 60) },
+                Wireways =
+                [
+                    new Wireway { Id = "spine", Points = [Point.At(60, 60), Point.At(640, 60)], CapacityPairs = 40 },
+                    new Wireway { Id = "rib", Points = [Point.At(250, 60), Point.At(250, 520)], CapacityPairs = 40, Climb = Length.FromMetres(ClimbMetres) },
+                    new Wireway { Id = "second", Points = [Point.At(500, 60), Point.At(500, 520)], CapacityPairs = 40 },
+                ],
+                FeedHoles = spots.Select((s, i) => new FeedHole { Id = $"h{i}", At = Point.At(s.X.Millimetres + random.Next(-45, 46), s.Y.Millimetres + random.Next(-45, 46)), Bore = Length.FromMillimetres(random.Next(1, 4)) }).ToItemList(),
+            },
+            Buildings = spots.Select((s, i) => new Building
+            {
+                Name = $"House {i + 1}",
+                Leds = random.Next(1, 4),
+                SwitchGroup = random.Next(2) == 0 ? "A" : "B",
+                FeedHole = $"h{i}",
+                Place = new Placement { At = s, Width = Length.FromMillimetres(60), Depth = Length.FromMillimetres(60) },
+            }).ToItemList(),
+        };
+    }
+}
