@@ -58,9 +58,22 @@ internal sealed record FeedQuery(CircuitInput Input)
     {
         var joint = resolved.Town.Wiring.JointResistance?.Ohms ?? Usual.JointOhms;
         var junctions = feed.Houses.ToDictionary(h => h.Building, h => h.Junction, StringComparer.Ordinal);
+        double Ohms(FeedPair pair) => (pair.Metres * Catalogue.FindWire(resolved.Town, pair.Wire)!.PerMetre.Ohms) + joint;
+        if (feed.Return is { } back)
+        {
+            // Plus wires run from the switch to their houses; the junctions are those of the return.
+            var plus = feed.Pairs.ToDictionary(p => p.To, Ohms);
+            var behind = back.Houses.ToDictionary(h => h.Building, h => h.Junction, StringComparer.Ordinal);
+            return group with
+            {
+                Shared = back.Wires.Select(w => new SharedPairInput(w.From, w.To, Ohms(w)) { OnlyReturn = true }).ToItemList(),
+                Pairs = group.Pairs.Select(p => p with { Junction = behind[p.Building], ConductorOhms = plus[junctions[p.Building]] + joint, ReturnOhms = joint }).ToItemList(),
+            };
+        }
+
         return group with
         {
-            Shared = feed.Pairs.Select(p => new SharedPairInput(p.From, p.To, (p.Metres * Catalogue.FindWire(resolved.Town, p.Wire)!.PerMetre.Ohms) + joint)).ToItemList(),
+            Shared = feed.Pairs.Select(p => new SharedPairInput(p.From, p.To, Ohms(p))).ToItemList(),
             Pairs = group.Pairs.Select(p => p with { Junction = junctions[p.Building], ConductorOhms = joint }).ToItemList(),
         };
     }

@@ -6,7 +6,16 @@ namespace Duskwright.Study.Results;
 /// <param name="SwitchGroup">The switch group's id.</param>
 /// <param name="Pairs">Its pairs, each after the one that feeds it.</param>
 /// <param name="Houses">The junction each building with lamps on the switch hangs at.</param>
-public sealed record SwitchFeed(string SwitchGroup, ItemList<FeedPair> Pairs, ItemList<FeedHouse> Houses);
+public sealed record SwitchFeed(string SwitchGroup, ItemList<FeedPair> Pairs, ItemList<FeedHouse> Houses)
+{
+    /// <summary>The minus wire that the houses share; their pairs are then plus wires alone. None where each pair has its own.</summary>
+    public SharedReturn? Return { get; init; }
+}
+
+/// <summary>One minus wire for several houses: a tree whose junction 0 is the bank.</summary>
+/// <param name="Wires">Its single wires, each after the one nearer the bank.</param>
+/// <param name="Houses">The junction each building's minus hangs at.</param>
+public sealed record SharedReturn(ItemList<FeedPair> Wires, ItemList<FeedHouse> Houses);
 
 /// <summary>A pair of a feed.</summary>
 /// <param name="From">The junction nearer the switch.</param>

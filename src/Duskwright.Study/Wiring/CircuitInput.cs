@@ -22,6 +22,9 @@ internal sealed record SharedPairInput(int From, int To, double ConductorOhms)
 {
     /// <summary>The tap it leads to, or the building it goes on from.</summary>
     internal string Run { get; init; } = "";
+
+    /// <summary>Whether it is a minus wire alone.</summary>
+    internal bool OnlyReturn { get; init; }
 }
 
 /// <summary>A pair from the bank to a house and the lamps at its end.</summary>
@@ -29,6 +32,9 @@ internal sealed record PairInput(string Building, double ConductorOhms, ItemList
 {
     /// <summary>The junction it starts at; 0 is the switch.</summary>
     internal int Junction { get; init; }
+
+    /// <summary>Its minus wire where that is not like its plus wire.</summary>
+    internal double? ReturnOhms { get; init; }
 }
 
 /// <summary>A lamp and all resistance in its own branch.</summary>

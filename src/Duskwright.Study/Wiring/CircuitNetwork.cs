@@ -73,6 +73,12 @@ internal sealed class CircuitNetwork
             foreach (var piece in group.Shared)
             {
                 var (plusBefore, minusBefore) = junctions[piece.From];
+                if (piece.OnlyReturn)
+                {
+                    junctions[piece.To] = (plusBefore, Wire($"minus wire to junction {piece.To} of switch {group.Id}", _nodes++, minusBefore, piece.ConductorOhms).A);
+                    continue;
+                }
+
                 _shared.Add(new CircuitSharedPair(piece.Run, _elements.Count, _elements.Count + 1));
                 junctions[piece.To] = (
                     Wire($"plus wire to junction {piece.To} of switch {group.Id}", plusBefore, _nodes++, piece.ConductorOhms).B,
@@ -84,7 +90,7 @@ internal sealed class CircuitNetwork
                 var (from, to) = junctions[pair.Junction];
                 _pairs.Add(new CircuitPair(pair.Building, group.Id, _elements.Count, _elements.Count + 1));
                 var house = Wire($"plus wire of {pair.Building}", from, _nodes++, pair.ConductorOhms).B;
-                var back = Wire($"minus wire of {pair.Building}", _nodes++, to, pair.ConductorOhms).A;
+                var back = Wire($"minus wire of {pair.Building}", _nodes++, to, pair.ReturnOhms ?? pair.ConductorOhms).A;
                 foreach (var lamp in pair.Lamps)
                 {
                     _lamps.Add(new CircuitLamp(pair.Building, lamp, group.Id, _packs.Count - 1, _elements.Count, LampLaws.Of(lamp.Part)));

@@ -21,6 +21,7 @@ public partial class WaysToWire : IDisposable
     private string? _why;
     private double _robustness = 0.5;
     private ItemList<WiringAdvice> _advised = [];
+    private ItemList<CommonReturn> _returns = [];
     private Dictionary<int, int> _chosen = [];
     private string? _told;
     private string? _wrong;
@@ -49,9 +50,10 @@ public partial class WaysToWire : IDisposable
         var (study, cancel) = (Study, _gone.Token);
         _waysOf = study;
         var (ways, why) = await Task.Run(() => WiringWays.Of(study, cancel));
+        var returns = ways is null ? [] : await Task.Run(() => CommonReturn.Of(study, ways));
         if (ReferenceEquals(study, _waysOf) && !cancel.IsCancellationRequested)
         {
-            (_ways, _why, _chosen) = (ways, why, []);
+            (_ways, _why, _chosen, _returns) = (ways, why, [], returns);
             _advised = ways?.Advised(_robustness) ?? [];
             StateHasChanged();
         }
