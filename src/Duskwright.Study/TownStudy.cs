@@ -1,3 +1,4 @@
+using Duskwright.Faults.Finding;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Study.Bench;
@@ -229,6 +230,9 @@ public sealed class TownStudy
             ? queries.FirstOrDefault(q => supply is null || q.Supply == supply)
             : null;
 
+    private PairToRead? PairToRead(string building, string supply) =>
+        AtTheBank(building, supply)?.OffTheBank() is { } input ? _memo.Get(new PairToReadQuery(building, input), q => q.Answer()) : null;
+
     private FaultSearch? Search(string supply) => CircuitInputs.Of(_resolved.Value, Corner.Typical).FirstOrDefault(i => i.Packs.Any(p => p.Supply == supply)) is { } input
         ? Search(supply, input)
         : null;
@@ -238,6 +242,6 @@ public sealed class TownStudy
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
         return pack is null
             ? null
-            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply));
+            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply), key => PairToRead(key, supply));
     }
 }

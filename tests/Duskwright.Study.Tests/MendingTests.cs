@@ -80,6 +80,19 @@ public class MendingTests
         Assert.Equal("the two wires of the pair of Chandlery touch", answer.Suspects[0].Words[0]);
     }
 
+    // Common practice, no source: a short is looked for house by house with an ohmmeter, power off.
+    [Fact]
+    public void When_a_whole_pack_is_dark_and_pushes_amperes_the_next_test_is_the_ohms_of_one_pair_and_then_of_another()
+    {
+        var dark = Saltmarrow.Lamps.Where(l => l.Supply == "3").ToDictionary(l => (l.Building, l.Name), _ => Seen.Dark);
+        var first = Saltmarrow.WhatBroke(new FaultQuestion("3", dark, 2.2)).Next!;
+        Assert.Matches("^If you have a meter: power off, take the pair of .* off the bank and read the ohms between its ends\\. Sound lamps show no number, wires that touch ", first);
+        var named = Saltmarrow.Buildings.Single(b => first.Contains($"the pair of {b.Building.Name} off", StringComparison.Ordinal)).Building.Key;
+        var second = Saltmarrow.WhatBroke(new FaultQuestion("3", dark, 2.2) { OffBank = [new OffBankReading(named, false, false, null)] }).Next!;
+        Assert.Contains("read the ohms", second, StringComparison.Ordinal);
+        Assert.NotEqual(first, second);
+    }
+
     [Fact]
     public void No_number_of_ohms_at_a_dark_house_off_the_bank_rules_touching_wires_out()
     {

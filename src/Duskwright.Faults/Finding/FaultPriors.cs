@@ -41,4 +41,7 @@ public sealed record FaultPriors
 
     /// <summary>Minutes to read a pack: one to two (common practice, no source).</summary>
     public double ReadMinutes { get; init; } = 1.5;
+
+    /// <summary>Minutes to undo a pair at the bank, read it and join it again: a joint two to three, a reading one to two (common practice, no source).</summary>
+    public double PairMinutes { get; init; } = 4;
 }

@@ -8,6 +8,9 @@ namespace Duskwright.Faults.Finding;
 /// <param name="Next">The look that tells most for its minutes; none when no look would tell them further apart.</param>
 public sealed record FaultRanking(ImmutableArray<RankedFault> Faults, NextLook? Next)
 {
+    /// <summary>The look that tells most for its minutes without a meter; none when no lamp that is not looked at yet would tell.</summary>
+    public NextLook? NextByEye { get; init; }
+
     /// <summary>How likely it is that nothing is wrong and something was told wrongly, 0 to 1.</summary>
     public required double Healthy { get; init; }
 

@@ -8,4 +8,7 @@ public enum LookKind
 
     /// <summary>Read the current of a pack with a meter.</summary>
     ReadPack,
+
+    /// <summary>Take a pair off the bank, power off, and read the resistance between its ends with a meter.</summary>
+    ReadPairOhms,
 }

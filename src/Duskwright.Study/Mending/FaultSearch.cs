@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Duskwright.Circuits.Metering;
 using Duskwright.Faults.Finding;
 using Duskwright.Faults.Signatures;
@@ -32,10 +31,11 @@ internal sealed class FaultSearch
     private readonly int _packIndex;
 
     private readonly Func<string, TestPointQuery?> _alone;
+    private readonly Func<string, PairToRead?> _pair;
 
-    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone)
+    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone, Func<string, PairToRead?> pair)
     {
-        (_faults, _buildings, _pack, _alone) = (faults, buildings, pack, alone);
+        (_faults, _buildings, _pack, _alone, _pair) = (faults, buildings, pack, alone, pair);
         _packIndex = faults.Circuit.Packs.Select((p, i) => (p, i)).First(p => p.p.Input.Supply == pack.Supply.Id).i;
     }
 
@@ -70,9 +70,15 @@ internal sealed class FaultSearch
             seen = OffBank.Weigh(_alone(pair.Key), pair) is { } finding ? seen with { OffBank = seen.OffBank.Add(finding) } : seen;
         }
 
-        var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null);
+        // One that was read already is not asked for again.
+        var pairs = Lamps().Select(l => l.Lamp.Building).Distinct(StringComparer.Ordinal)
+            .Where(b => !question.OffBank.Any(r => r.Building == b && !r.IsDiodeRange))
+            .Select(_pair)
+            .OfType<PairToRead>()
+            .ToList();
+        var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null, pairs: pairs);
         var suspects = Together(ranking.Faults).Select(group => Suspect(group, group.Sum(f => f.Share))).OrderByDescending(s => s.Share).ToItemList();
-        return new FaultAnswer(suspects, ranking.Next is { } next ? Words(next) : null, ranking.OneFaultExplains)
+        return new FaultAnswer(suspects, Words(ranking, pairs), ranking.OneFaultExplains)
         {
             Healthy = ranking.Healthy,
             OneFault = ranking.OneFault,
@@ -204,7 +210,27 @@ internal sealed class FaultSearch
         };
     }
 
-    private string Words(NextLook next) => next.Kind == LookKind.ReadPack
-        ? $"If you have a meter, put it in line at pack {_pack.Number} and read the current; all well would be {FigureText.Of(_faults.Table.Healthy.PackAmps[_packIndex], "A")}."
-        : string.Create(CultureInfo.InvariantCulture, $"Look at {_faults.Circuit.Lamps[next.Index].Input.Name} of {Name(_faults.Circuit.Lamps[next.Index].Building)}.");
+    // Who has no meter is told where to look instead.
+    private string? Words(FaultRanking ranking, List<PairToRead> pairs) => (ranking.Next, ranking.NextByEye) switch
+    {
+        (null, _) => null,
+        ({ Kind: LookKind.SeeLamp } look, _) => $"Look at {Lamp(look)}.",
+        ({ } reading, null) => Reading(reading, pairs),
+        ({ } reading, { } look) => $"{Reading(reading, pairs)} Without one, look at {Lamp(look)}.",
+    };
+
+    private string Lamp(NextLook look) => $"{_faults.Circuit.Lamps[look.Index].Input.Name} of {Name(_faults.Circuit.Lamps[look.Index].Building)}";
+
+    private string Reading(NextLook next, List<PairToRead> pairs)
+    {
+        if (next.Kind == LookKind.ReadPack)
+        {
+            return $"If you have a meter, put it in line at pack {_pack.Number} and read the current; all well would be {FigureText.Of(_faults.Table.Healthy.PackAmps[_packIndex], "A")}.";
+        }
+
+        var pair = pairs[next.Index];
+        var touching = pair.Faulty[(FaultKind.PairShorted, pair.Name)] is { } ohms ? $"wires that touch {FigureText.Of(ohms, "Ω")}" : "wires that touch next to none";
+        var sound = pair.Sound is { } well ? FigureText.Of(well, "Ω") : "no number";
+        return $"If you have a meter: power off, take the pair of {Name(pair.Name)} off the bank and read the ohms between its ends. Sound lamps show {sound}, {touching}.";
+    }
 }

@@ -100,6 +100,26 @@ public sealed class FaultFinderTests
         Assert.InRange(next.Bits, 0.01, Math.Log2(3));
     }
 
+    // All is dark and the pack is pushed into a short. Two pairs may be the one: whichever is read, its answer parts the two, one bit of it by Shannon's entropy less what is spent on the rest.
+    [Fact]
+    public void When_all_is_dark_the_ohms_of_one_pair_tell_which_of_two_houses_is_shorted()
+    {
+        var even = SignatureTable.Of(Hamlet.Of(820, 4, 4));
+        var dark = even.Tagged.Lamps.Select((_, i) => i).Aggregate(Observation.Nothing, (seen, i) => seen.Saw(i, LampLook.Dark)).Read(0, new AmpsReading(1.2, 3.5));
+        var pairs = new[] { "A", "B" }.Select((name, h) => PairToRead.Of($"pair of {name}", Alone(even.Tagged, h))).ToList();
+        Assert.Null(FaultFinder.Rank(even, dark, meter: false).Next);
+        var ranking = FaultFinder.Rank(even, dark, meter: false, pairs: pairs);
+        Assert.Equal(LookKind.ReadPairOhms, ranking.Next?.Kind);
+        Assert.InRange(ranking.Next!.Bits, 0.9, 1.01);
+        Assert.Null(ranking.NextByEye);
+    }
+
+    private static Tagging.TaggedNetwork Alone(Tagging.TaggedNetwork all, int house) => all with
+    {
+        Pairs = [all.Pairs[house]],
+        Network = new Circuits.Networks.Network(all.Network.NodeCount, [.. all.Network.Elements.Select((e, i) => e is Circuits.Networks.ResistorElement wire && !all.Pairs[house].Wires.Contains(i) ? wire with { Ohms = 1e9 } : e)]),
+    };
+
     [Fact]
     public void A_reading_is_asked_for_only_with_a_meter()
     {

@@ -55,5 +55,16 @@ public sealed class PairMeterTests
     public void A_fault_behind_another_pair_agrees_as_sound_parts_do() =>
         Assert.Equal(1, PairMeter.Weigh(House, [new PairReading(PairRange.Ohms, false, 1.1)], Misread).Of(new Fault(FaultKind.PairShorted, "pair of Z", 9)));
 
+    // Ohm's law: 0.5 Ω there and 0.5 Ω back where the wires touch at the far end; an ohmmeter drives too little to light an LED (common practice, no source).
+    [Fact]
+    public void A_pair_to_be_read_is_told_with_what_touching_wires_and_open_joints_would_show()
+    {
+        var pair = PairToRead.Of("pair of A", House);
+        Assert.Null(pair.Sound);
+        Assert.Equal(1.0, pair.Shows(new Fault(FaultKind.PairShorted, "pair of A", 0))!.Value, 0.05);
+        Assert.Null(pair.Shows(new Fault(FaultKind.PairOpen, "pair of A", 0)));
+        Assert.Null(pair.Shows(new Fault(FaultKind.PairShorted, "pair of Z", 9)));
+    }
+
     private static Network Lit(LedLaw law, double ohms) => new(House.Network.NodeCount, [.. House.Network.Elements.Select(e => e is LampElement lamp ? lamp with { Law = law, ResistorOhms = ohms } : e)]);
 }

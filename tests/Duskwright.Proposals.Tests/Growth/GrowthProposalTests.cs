@@ -182,7 +182,7 @@ public class GrowthProposalTests
         Assert.Equal(2 * ((0.5 * 1.4) + 0.25), best.Option.WireMetres, 1e-9);
         Assert.Empty(TownChecks.Of(best.Option.Edit.Apply(bare)));
         Assert.StartsWith("Mill has no lamp", GrowthProposal.Of(TownStudy.Of(bare), added with { Leds = 0 }, Cancel).Why, StringComparison.Ordinal);
-        Assert.StartsWith("No switch takes", GrowthProposal.Of(TownStudy.Of(bare with { SwitchGroups = [] , Buildings = [] }), added, Cancel).Why, StringComparison.Ordinal);
+        Assert.StartsWith("No switch takes", GrowthProposal.Of(TownStudy.Of(bare with { SwitchGroups = [], Buildings = [] }), added, Cancel).Why, StringComparison.Ordinal);
     }
 
     // Judged by the rules of the results alone: no pack fades early, is overloaded or outgrows its fuse, and nobody is newly seen to be fainter than its like.
