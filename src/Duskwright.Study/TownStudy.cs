@@ -208,6 +208,13 @@ public sealed class TownStudy
     /// <returns>Every building with lamps on a supply, in the order of the document.</returns>
     public ItemList<FedBuilding> FedBy(ItemList<SwitchFeed> feeds) => FeedQuery.Of(_resolved.Value, feeds, _memo);
 
+    /// <summary>Buildings of one supply as they would be on one pair of plugs and pieces, each piece after the one that feeds it; those not named are unplugged.</summary>
+    /// <param name="supply">The id of a supply with lamps.</param>
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="houses">The junction each building hangs at.</param>
+    /// <returns>Volts, currents and light.</returns>
+    public BusResult OnBus(string supply, ItemList<BusPiece> pieces, ItemList<FeedHouse> houses) => BusQuery.Of(_resolved.Value, supply, pieces, houses);
+
     /// <summary>How the fresh light of every lamp differs from what it was in an earlier state of the town.</summary>
     /// <param name="before">That state.</param>
     /// <returns>One for each lamp that both states feed and that shone before.</returns>

@@ -125,6 +125,7 @@ internal static class RandomTowns
             PairLength = lengths[1],
             TailLength = lengths[2],
             FeedHole = hole,
+            Tile = hole is null ? null : "east",
             Finish = finish,
             Place = place,
             Roof = roof,

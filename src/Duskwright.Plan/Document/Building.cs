@@ -59,6 +59,9 @@ public sealed record Building
     /// <summary>The hole its pair goes through.</summary>
     public string? FeedHole { get; init; }
 
+    /// <summary>The tile it stands on, in a town of tiles that plug into one another: any word, the same for all that stand on it.</summary>
+    public string? Tile { get; init; }
+
     /// <summary>The finish inside: what the light meets before the pane.</summary>
     public InteriorFinish? Finish { get; init; }
 
