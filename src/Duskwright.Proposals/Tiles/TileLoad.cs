@@ -1,4 +1,5 @@
 using Duskwright.Plan;
+using Duskwright.Study.Results;
 
 namespace Duskwright.Proposals.Tiles;
 
@@ -19,5 +20,5 @@ public sealed record TileLoad(string Name, ItemList<string> Buildings, int Lamps
 public sealed record TileArrangement(ItemList<int> Into, int Worst, double LightShare, double LostVolts, double Amps, int Darkened)
 {
     /// <summary>That light as lightness L*; 95 and more is not seen to be fainter.</summary>
-    public double Lightness => Light.Perception.Lightness.OfShare(Math.Clamp(LightShare, 0, 1));
+    public double Lightness => BusBuilding.Lightness(LightShare);
 }

@@ -19,4 +19,10 @@ public sealed record BusResult(double Amps, double SocketVolts, ItemList<BusBuil
 /// <param name="Volts">The volts at its junction.</param>
 /// <param name="Amps">Its current, A.</param>
 /// <param name="Light">The light of each of its lamps on this supply, where 1 is the light at the lamp's reference current.</param>
-public sealed record BusBuilding(string Building, double Volts, double Amps, ItemList<double> Light);
+public sealed record BusBuilding(string Building, double Volts, double Amps, ItemList<double> Light)
+{
+    /// <summary>A share of a lamp's light as lightness L*, where all of it is 100.</summary>
+    /// <param name="lightShare">The share; above 1 counts as 1.</param>
+    /// <returns>The lightness, 0 to 100.</returns>
+    public static double Lightness(double lightShare) => Duskwright.Light.Perception.Lightness.OfShare(Math.Clamp(lightShare, 0, 1));
+}
