@@ -36,7 +36,9 @@ internal static class BankOnPlan
     /// <summary>The pocket on the board.</summary>
     internal static SKRect Box(Bank bank, double boardWidth, double boardDepth)
     {
-        var width = bank.PocketWidth?.Millimetres ?? Math.Min(UsualPocketWidth, boardWidth / 3);
+        // Where nobody has said its size it does not stand out over the side of the board.
+        var room = 2 * Math.Min(bank.At.X.Millimetres, boardWidth - bank.At.X.Millimetres);
+        var width = bank.PocketWidth?.Millimetres ?? Math.Min(UsualPocketWidth, Math.Clamp(room, boardWidth / 10, boardWidth / 3));
         var height = bank.PocketDepth?.Millimetres ?? UsualPocketDepth;
         return SKRect.Create((float)(bank.At.X.Millimetres - (width / 2)), (float)(boardDepth - bank.At.Y.Millimetres - (height / 2)), (float)width, (float)height);
     }

@@ -15,16 +15,18 @@ public static class BuildingList
 
     /// <summary>Reads the file of a list.</summary>
     /// <param name="bytes">UTF-8, or UTF-16 with its mark, as spreadsheets save "Unicode text".</param>
+    /// <param name="usual">The unit of lengths for which none is said: mm, cm, m, in or ft.</param>
     /// <returns>A town with what was assumed, or every problem found.</returns>
-    public static ListResult Read(ReadOnlySpan<byte> bytes) =>
+    public static ListResult Read(ReadOnlySpan<byte> bytes, string usual = "mm") =>
         ListBytes.Text(bytes) is { } text
-            ? Read(text)
+            ? Read(text, usual)
             : Refused("", "list-encoding", "The list is not UTF-8 text.", "Save it again as CSV UTF-8, or as plain text in UTF-8.");
 
     /// <summary>Reads a list.</summary>
     /// <param name="text">The list as text.</param>
+    /// <param name="usual">The unit of lengths for which none is said: mm, cm, m, in or ft.</param>
     /// <returns>A town with what was assumed, or every problem found, each with its line.</returns>
-    public static ListResult Read(string text)
+    public static ListResult Read(string text, string usual = "mm")
     {
         if (text.Length > MostCharacters)
         {
@@ -44,7 +46,7 @@ public static class BuildingList
             return Refused("line 1", "list-headings", "Line 1: no heading says where the names stand.", "Call that column house or name.");
         }
 
-        var readers = body.Select(line => (Line: line, Reader: Read(line, columns))).ToList();
+        var readers = body.Select(line => (Line: line, Reader: Read(line, columns, usual))).ToList();
         var problems = readers.SelectMany(r => r.Reader.Problems).ToList();
 
         // Of a line whose quote is never closed nothing more can be said.
@@ -54,7 +56,7 @@ public static class BuildingList
 
         if (readers.Any(r => r.Reader.UnitAssumed))
         {
-            assumptions.Insert(0, "Lengths without a unit are taken as millimetres.");
+            assumptions.Insert(0, $"Lengths without a unit are taken as {LengthText.Called(usual)}.");
         }
 
         assumptions.AddRange((columns ?? []).Where(c => c.Field == ListField.Unread && c.Heading.Length > 0)
@@ -64,9 +66,9 @@ public static class BuildingList
             : new ListResult(town, [], assumptions.ToItemList());
     }
 
-    private static ListRowReader Read(ListLine line, IReadOnlyList<ListColumn>? columns)
+    private static ListRowReader Read(ListLine line, IReadOnlyList<ListColumn>? columns, string usual)
     {
-        var reader = new ListRowReader(line.Number);
+        var reader = new ListRowReader(line.Number, usual);
         if (line.IsOpen)
         {
             reader.Problems.Add(new Problem($"line {line.Number}", "list-quote", $"Line {line.Number}: a quote is opened and never closed.", "Close it, or take it out."));

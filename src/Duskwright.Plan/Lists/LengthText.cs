@@ -53,7 +53,10 @@ public static partial class LengthText
     internal static bool TryNumber(string text, out double number) =>
         double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number);
 
-    private static double? Millimetres(string unit) => unit.ToLowerInvariant() switch
+    /// <summary>A unit in full: millimetres.</summary>
+    internal static string Called(string unit) => unit switch { "mm" => "millimetres", "cm" => "centimetres", "m" => "metres", "in" => "inches", _ => "feet" };
+
+    internal static double? Millimetres(string unit) => unit.ToLowerInvariant() switch
     {
         "mm" or "millimetres" or "millimeters" => 1,
         "cm" or "centimetres" or "centimeters" => 10,

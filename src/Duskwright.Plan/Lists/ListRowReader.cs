@@ -5,7 +5,7 @@ using Duskwright.Plan.Quantities;
 namespace Duskwright.Plan.Lists;
 
 /// <summary>Reads the fields of one line into a row, noting what cannot be understood and what had to be assumed.</summary>
-internal sealed class ListRowReader(int line)
+internal sealed class ListRowReader(int line, string usual)
 {
     private const int MostStoreys = 12;
     private const int MostWindows = 100;
@@ -16,7 +16,7 @@ internal sealed class ListRowReader(int line)
     /// <summary>What cannot be understood.</summary>
     internal List<Problem> Problems { get; } = [];
 
-    /// <summary>Lengths without a unit, taken as millimetres.</summary>
+    /// <summary>Lengths without a unit, taken to be in the usual one.</summary>
     internal bool UnitAssumed { get; private set; }
 
     /// <summary>Reads a field whose column is known.</summary>
@@ -204,9 +204,9 @@ internal sealed class ListRowReader(int line)
             return;
         }
 
-        if (LengthText.Read(text, unitWord) is { } read)
+        if (LengthText.Read(text, unitWord ?? usual) is { } read)
         {
-            UnitAssumed |= read.UnitAssumed;
+            UnitAssumed |= unitWord is null && LengthText.Read(text, null) is { UnitAssumed: true };
             take(read.Length);
         }
         else

@@ -27,7 +27,7 @@ internal static class HousesCompared
         said.Add(Windows(before) != Windows(after), $"has {Count(Windows(after), "window")}, was {Windows(before)}");
         said.Add(before.Roof != after.Roof, "has another roof");
         said.Add(before.Note != after.Note, "has another note");
-        said.Add(said.Count == 0 && before.Storeys != after.Storeys, "windows, lamps or rooms are in other places or of other kinds");
+        said.Add(said.Count == 0 && !before.Storeys.Equals(after.Storeys), "windows, lamps or rooms are in other places or of other kinds");
         said.Add(said.Count == 0 && before != after, "other details");
         return said.Count == 0 ? null : said.Sentence(after.Name);
     }

@@ -78,14 +78,14 @@ public sealed record TownsCompared(ItemList<SaidChange> Changed, ItemList<SaidCh
         foreach (var (differs, words) in new[]
         {
             (before.Name != after.Name, $"The town is called {after.Name}, was {before.Name}."),
-            (before.Board?.Wireways != after.Board?.Wireways || before.Board?.FeedHoles != after.Board?.FeedHoles, "Wireways or holes of the board are others."),
+            (!Equals(before.Board?.Wireways, after.Board?.Wireways) || !Equals(before.Board?.FeedHoles, after.Board?.FeedHoles), "Wireways or holes of the board are others."),
             (before.Board?.Bank != after.Board?.Bank, "The bank is elsewhere or of another size."),
             ((before.Board?.Width, before.Board?.Depth) != (after.Board?.Width, after.Board?.Depth), "The board has another size."),
-            (before.Board?.Scenery != after.Board?.Scenery, "What else lies on the board is otherwise."),
+            (!Equals(before.Board?.Scenery, after.Board?.Scenery), "What else lies on the board is otherwise."),
             (before.Show.HoursPerDay != after.Show.HoursPerDay, $"The show is {after.Show.HoursPerDay.Hours:0.#} h, was {before.Show.HoursPerDay.Hours:0.#} h."),
             (before.Show with { HoursPerDay = after.Show.HoursPerDay } != after.Show, "Something else of the show is otherwise: its days, the light in the room, or where people stand."),
             (before.Wiring != after.Wiring, "The town's usual wire, resistor or joint is another."),
-            (before.Scenes != after.Scenes, "The scenes are others."),
+            (!before.Scenes.Equals(after.Scenes), "The scenes are others."),
             (before.Log.Count != after.Log.Count, $"The log holds {after.Log.Count} {(after.Log.Count == 1 ? "entry" : "entries")}, was {before.Log.Count}."),
         })
         {

@@ -9,7 +9,6 @@ namespace Duskwright.Parts;
 /// <summary>What a hand on the board may do beside dragging: come nearer, draw point by point, measure, and choose what positions snap to.</summary>
 public partial class BoardTools
 {
-    private static readonly double[] Steps = [1, 5, 10, 25];
     private Length? _right;
     private Length? _back;
 
@@ -20,12 +19,12 @@ public partial class BoardTools
     [Parameter]
     public EventCallback<bool> GroundChanged { get; set; }
 
-    /// <summary>What positions are rounded to, mm.</summary>
+    /// <summary>What positions are rounded to.</summary>
     [Parameter]
-    public double Snap { get; set; }
+    public Length Snap { get; set; }
 
     [Parameter]
-    public EventCallback<double> SnapChanged { get; set; }
+    public EventCallback<Length> SnapChanged { get; set; }
 
     /// <summary>Whether a photograph lies under the board.</summary>
     [Parameter]
@@ -46,7 +45,10 @@ public partial class BoardTools
     [Parameter]
     public EventCallback Done { get; set; }
 
-    private Task Snapped(ChangeEventArgs e) => SnapChanged.InvokeAsync(double.Parse(e.Value?.ToString() ?? "1", CultureInfo.InvariantCulture));
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
+
+    private Task Snapped(ChangeEventArgs e) => SnapChanged.InvokeAsync(Open.Lengths.Steps[int.Parse(e.Value?.ToString() ?? "0", CultureInfo.InvariantCulture)]);
 
     private async Task Begin(DraftKind kind)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Plan.Lists;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Parts;
@@ -8,6 +9,7 @@ public partial class Dial
 {
     private const double Left = 18;
     private const double Breadth = 424;
+    private bool _refused;
 
     [Parameter, EditorRequired]
     public string Label { get; set; } = "";
@@ -61,6 +63,11 @@ public partial class Dial
 
     private Task OnTyped(ChangeEventArgs e) => Read(e, Typed);
 
-    private static Task Read(ChangeEventArgs e, EventCallback<double> told) =>
-        double.TryParse(e.Value?.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) ? told.InvokeAsync(value) : Task.CompletedTask;
+    // What is no number stays as it is typed, marked, and the dial where it is.
+    private Task Read(ChangeEventArgs e, EventCallback<double> told)
+    {
+        var number = NumberText.Read(e.Value?.ToString() ?? "");
+        _refused = number is null;
+        return number is { } value ? told.InvokeAsync(value) : Task.CompletedTask;
+    }
 }

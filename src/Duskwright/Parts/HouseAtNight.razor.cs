@@ -1,5 +1,6 @@
 using Duskwright.Study;
 using Duskwright.Study.Results;
+using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Parts;
@@ -12,6 +13,9 @@ public partial class HouseAtNight
 
     [Parameter, EditorRequired]
     public string House { get; set; } = "";
+
+    [Inject]
+    private OpenTown Open { get; set; } = default!;
 
     private List<PaneSight> Sights => [.. Study.Sights.Where(s => s.Building == House)];
 

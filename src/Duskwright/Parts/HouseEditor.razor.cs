@@ -106,7 +106,7 @@ public partial class HouseEditor
 
     private void SayTurn(Placement place, string text)
     {
-        if (double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var degrees) && Math.Abs(degrees) <= 360)
+        if (NumberText.Read(text, "°") is { } degrees && Math.Abs(degrees) <= 360)
         {
             Move(place with { Rotation = Angle.FromDegrees(degrees) }, "turn");
         }

@@ -90,7 +90,7 @@ public partial class HouseTable
 
     private void TakeIn()
     {
-        var read = PastedRows.Of(Open.Town, _rows);
+        var read = PastedRows.Of(Open.Town, _rows, Open.Lengths);
         var problems = read.Edit is { } edit ? Open.Apply(edit) : [];
         if (problems.Count > 0)
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Plan.Lists;
 using Microsoft.AspNetCore.Components;
 
 namespace Duskwright.Parts;
@@ -28,6 +29,9 @@ public partial class NumberField
     [Parameter]
     public EventCallback<double> Changed { get; set; }
 
+    // The label ends in it: "Length of the pair, cm".
+    private string? Unit => Label.LastIndexOf(", ", StringComparison.Ordinal) is > 0 and var comma ? Label[(comma + 2)..] : null;
+
     private string Id => $"refused-{string.Concat(Label.Where(char.IsLetter))}";
 
     protected override void OnParametersSet()
@@ -43,7 +47,7 @@ public partial class NumberField
     private Task Read(ChangeEventArgs e)
     {
         _typed = e.Value?.ToString() ?? "";
-        if (double.TryParse(_typed, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= Least && number <= Most && (!Whole || double.IsInteger(number)))
+        if (NumberText.Read(_typed, Unit) is { } number && number >= Least && number <= Most && (!Whole || double.IsInteger(number)))
         {
             (_shown, _refused) = (number, null);
             return Changed.InvokeAsync(number);

@@ -40,7 +40,7 @@ public partial class Sharing
     private string Words(BuildingResult house)
     {
         var leds = $"{house.Lamps.Count}\u00A0{(house.Lamps.Count == 1 ? "LED" : "LEDs")}";
-        return LightOf(Moment, house.Building.Key) is { } share ? string.Create(CultureInfo.InvariantCulture, $"{leds} at\u00A0{100 * share:0}\u2009%") : $"{leds}, dark";
+        return LightOf(Moment, house.Building.Key) is { } share ? string.Create(CultureInfo.InvariantCulture, $"{leds} at\u00A0{100 * share:0}\u202F%") : $"{leds}, dark";
     }
 
     private void Drop(SwitchGroup group)
@@ -71,7 +71,7 @@ public partial class Sharing
     {
         var after = Open.Study.Buildings.First(b => b.Building.Key == house.Key);
         var faded = LightOf(Open.Study.At(Hour), house.Key);
-        var light = faded is { } share ? string.Create(CultureInfo.InvariantCulture, $" At this hour its lamps give {100 * share:0}\u2009% of their fresh light.") : "";
+        var light = faded is { } share ? string.Create(CultureInfo.InvariantCulture, $" At this hour its lamps give {100 * share:0}\u202F% of their fresh light.") : "";
         return $"{house.Name} hangs on switch {group}{(after.Circuit > 0 ? $", pack {after.Circuit}" : "")}.{Currents(before, after)}{light}";
     }
 

@@ -41,7 +41,7 @@ public partial class TownEditor
         }
         else
         {
-            Wrong = "The board needs a width and a depth, lengths like 1200 mm, 80 cm or 31 1/2 in.";
+            Wrong = $"The board needs a width and a depth, each {Open.Lengths.Example}.";
         }
     }
 

@@ -47,7 +47,7 @@ public partial class FilePlace
         }
         else
         {
-            var typed = TypedPlan.Of(BuildingList.Read(bytes));
+            var typed = TypedPlan.Of(BuildingList.Read(bytes, Open.Lengths.Unit));
             _problems = typed.Problems;
             if (typed.Study is { } study)
             {

@@ -32,7 +32,7 @@ public partial class StartPlace
         }
     }
 
-    private void Recount() => _plan = TypedPlan.Of(_text);
+    private void Recount() => _plan = TypedPlan.Of(_text, Open.Lengths);
 
     // The maker makes it any other size.
     private void BeginEmpty()

@@ -13,9 +13,6 @@ namespace Duskwright.Places;
 /// <summary>The board; what is selected speaks in the margin.</summary>
 public partial class TownPlace
 {
-    private const double Coarse = 5;
-    private const double Fine = 1;
-
     private readonly HandScript _hand;
     private bool _all;
     private ElementReference _board;
@@ -24,13 +21,15 @@ public partial class TownPlace
 
     private ItemList<string> _together = [];
     private bool _ground;
-    private double _snap = 1;
+    private Length? _snap;
     private BoardDraft? _draft;
     private string? _wrong;
 
     public TownPlace() => _hand = new HandScript(Moved, Removed) { OnFramed = Framed, OnPlaced = Placed };
 
-    private BoardHand Hand => new(Open.Town, _snap);
+    private Length Snap => _snap ?? Open.Lengths.Steps[0];
+
+    private BoardHand Hand => new(Open.Town, Snap.Millimetres);
 
     // What lies on the board and is chosen, with what it is called.
     private (string Key, string Name)? OnGround => !_ground || View.At is not { } at ? null : at.Split(':', 2) switch
@@ -184,7 +183,7 @@ public partial class TownPlace
         Open.Settle();
         if (Open.Town.Board is not null)
         {
-            await _hand.MountAsync(Js, _board, Coarse, Fine, zoomed: true);
+            await _hand.MountAsync(Js, _board, Open.Lengths.Nudge.Millimetres, Open.Lengths.FineNudge.Millimetres, zoomed: true);
         }
     }
 

@@ -63,10 +63,10 @@ public static class Downloads
     }
 
     // Typed lines become labels without becoming the maker's town.
-    private static async Task<IResult> LabelsAsync(HttpRequest request, CancellationToken cancel)
+    private static async Task<IResult> LabelsAsync(HttpRequest request, OpenTown open, CancellationToken cancel)
     {
         var form = await request.ReadFormAsync(cancel);
-        return TypedPlan.Of(form["lines"].ToString()) is { Study: { } study }
+        return TypedPlan.Of(form["lines"].ToString(), open.Lengths) is { Study: { } study }
             ? Sent(study, BookToday.Of(study.Town, form["paper"] == "letter" ? PaperSize.Letter : PaperSize.A4) with { Choice = BookChoice.Labels }, "labels.pdf", "No house has an LED; there is nothing to print.", cancel)
             : Results.Text("The lines cannot be read; the start page says what is amiss.", statusCode: StatusCodes.Status422UnprocessableEntity);
     }

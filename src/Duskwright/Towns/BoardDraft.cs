@@ -32,11 +32,13 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
     public string Name => Called(Kind);
 
     /// <summary>How far it has come, in words.</summary>
-    public string Words => Kind == DraftKind.Scale && Points.Count == 2
+    /// <param name="lengths">The unit in which the maker measures.</param>
+    /// <returns>A sentence.</returns>
+    public string Words(LengthRule lengths) => Kind == DraftKind.Scale && Points.Count == 2
         ? "How far apart are the two points on the board itself?"
         : Points.Count < 2
         ? $"{Name}: point by point, on the board or typed; {Least} {(Least == 1 ? "is" : "are")} needed."
-        : string.Create(CultureInfo.InvariantCulture, $"{Name}: {Points.Count} points, {Along():0} mm along.");
+        : $"{Name}: {Points.Count} points, {lengths.Words(Along())} along.";
 
     /// <summary>What a kind is called.</summary>
     /// <param name="kind">The kind.</param>
@@ -93,7 +95,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         };
     }
 
-    private double Along() => Points.Zip(Points.Skip(1), (a, b) => Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2))).Sum();
+    private Length Along() => Length.FromMillimetres(Math.Round(Points.Zip(Points.Skip(1), (a, b) => Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2))).Sum(), 1));
 }
 
 /// <summary>What can be drawn on the board point by point.</summary>

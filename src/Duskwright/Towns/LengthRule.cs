@@ -24,6 +24,22 @@ public sealed record LengthRule
     /// <summary>A length like those that would do, for a sentence.</summary>
     public string Example => Unit switch { "mm" => "a length like 47, 4.7 cm or 1 3/4 in", "cm" => "a length like 4.7, 47 mm or 1 3/4 in", _ => "a length like 1 3/4, 47 mm or 4.7 cm" };
 
+    /// <summary>What positions on the board may be rounded to, the finest first; as a rule is divided.</summary>
+    public ItemList<Length> Steps => Unit == "in"
+        ? new[] { 1.0 / 16, 1.0 / 8, 1.0 / 4, 1.0 / 2, 1 }.Select(i => Length.FromMetres(i * MetresPerInch)).ToItemList()
+        : new[] { 1.0, 5, 10, 25 }.Select(Length.FromMillimetres).ToItemList();
+
+    /// <summary>How far an arrow key moves what is chosen on the board.</summary>
+    public Length Nudge => Steps[Unit == "in" ? 2 : 1];
+
+    /// <summary>How far it moves it with Shift held.</summary>
+    public Length FineNudge => Steps[0];
+
+    /// <summary>A step as a rule names it: 5 mm, 0.5 cm, 1/4 in.</summary>
+    /// <param name="step">One of the steps.</param>
+    /// <returns>A number and the unit.</returns>
+    public string StepWords(Length step) => Unit == "in" && step.Metres < MetresPerInch ? string.Create(CultureInfo.InvariantCulture, $"1/{Math.Round(MetresPerInch / step.Metres)} in") : Words(step);
+
     /// <summary>A length as a field shows it.</summary>
     /// <param name="length">The length; none where nobody has said it.</param>
     /// <returns>A number and the unit; nothing for none.</returns>

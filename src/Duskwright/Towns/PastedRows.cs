@@ -16,8 +16,9 @@ public sealed record PastedRows(TakeRows? Edit, ItemList<string> Sentences, stri
     /// <summary>Reads pasted rows against the town.</summary>
     /// <param name="town">The town as it stands.</param>
     /// <param name="text">Rows with fields between tabs, semicolons or commas; headings may stand on top.</param>
+    /// <param name="lengths">The unit of lengths for which none is said; millimetres where nobody has chosen.</param>
     /// <returns>What comes of them.</returns>
-    public static PastedRows Of(Town town, string text)
+    public static PastedRows Of(Town town, string text, LengthRule? lengths = null)
     {
         var lines = text.Split('\n').Select(l => l.TrimEnd('\r')).ToList();
         var head = lines.FirstOrDefault(l => l.Trim().Length > 0);
@@ -26,7 +27,7 @@ public sealed record PastedRows(TakeRows? Edit, ItemList<string> Sentences, stri
         var (taken, groups, now) = (new Dictionary<string, Building>(StringComparer.Ordinal), new List<SwitchGroup>(), town);
         foreach (var (line, number) in lines.Select((l, i) => (l, i + 1)).Where(l => l.l.Trim().Length > 0 && !(headed && ReferenceEquals(l.l, head))))
         {
-            var read = BuildingList.Read(headed ? $"{head}\n{line}" : line);
+            var read = BuildingList.Read(headed ? $"{head}\n{line}" : line, (lengths ?? LengthRule.All[0]).Unit);
             var (row, why) = Row(now, read, taken);
             if (row is { } building)
             {

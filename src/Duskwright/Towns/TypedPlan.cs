@@ -14,8 +14,9 @@ public sealed record TypedPlan(TownStudy? Study, ItemList<Problem> Problems, Ite
 {
     /// <summary>Reads typed lines and gives them packs and switches.</summary>
     /// <param name="text">The lines.</param>
+    /// <param name="lengths">The unit of lengths for which none is said; millimetres where nobody has chosen.</param>
     /// <returns>What comes out; problems and assumptions in the order of the lines.</returns>
-    public static TypedPlan Of(string text) => Of(BuildingList.Read(text));
+    public static TypedPlan Of(string text, LengthRule? lengths = null) => Of(BuildingList.Read(text, (lengths ?? LengthRule.All[0]).Unit));
 
     /// <summary>Gives a list that was read packs and switches.</summary>
     /// <param name="read">The list.</param>

@@ -19,6 +19,16 @@ public class TownsComparedTests
         Assert.Empty(came);
     }
 
+    // What comes from a file is never the very thing that stands in memory.
+    [Fact]
+    public void A_town_read_again_from_its_file_has_nothing_to_tell()
+    {
+        var again = Duskwright.Plan.Format.TownJson.Read(System.Text.Encoding.UTF8.GetBytes(Duskwright.Plan.Format.TownJson.Write(Demo.Saltmarrow))).Town!;
+        var (changed, came) = Words(Demo.Saltmarrow, again);
+        Assert.Empty(changed);
+        Assert.Empty(came);
+    }
+
     [Fact]
     public void A_house_that_came_and_one_that_went_are_told_with_their_lamps()
     {

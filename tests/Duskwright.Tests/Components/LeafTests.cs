@@ -137,6 +137,18 @@ public sealed class LeafTests : BunitContext
     }
 
     [Theory]
+    [InlineData("2,5", 2.5)]
+    [InlineData("1 in", 2.54)]
+    [InlineData("2 1/2", 2.5)]
+    public void A_number_is_typed_as_makers_write_it(string typed, double number)
+    {
+        var told = 0.0;
+        var field = Render<NumberField>(p => p.Add(f => f.Label, "Length of the pair, cm").Add(f => f.Value, 3).Add(f => f.Least, 0.5).Add(f => f.Most, 500).Add(f => f.Changed, n => told = n));
+        field.Find("input").Input(typed);
+        Assert.Equal(number, told, 1e-9);
+    }
+
+    [Theory]
     [InlineData("13", "\"13\" will not do: a whole number from 1 to 12 is allowed.")]
     [InlineData("2.5", "\"2.5\" will not do: a whole number from 1 to 12 is allowed.")]
     [InlineData("", "A number is missing: a whole number from 1 to 12 is allowed.")]

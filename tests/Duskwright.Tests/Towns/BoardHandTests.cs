@@ -77,7 +77,8 @@ public sealed class BoardHandTests
     public void A_measure_tells_the_way_along_its_points_and_changes_nothing()
     {
         var measure = new BoardDraft(DraftKind.Measure, [Point.At(0, 0), Point.At(30, 40)]);
-        Assert.Contains("50 mm along", measure.Words, StringComparison.Ordinal);
+        Assert.Contains("50 mm along", measure.Words(LengthRule.All[0]), StringComparison.Ordinal);
+        Assert.Contains("1.969 in along", measure.Words(LengthRule.All[2]), StringComparison.Ordinal);
         Assert.Null(measure.Edit(Town));
     }
 }

@@ -40,6 +40,14 @@ public sealed class LengthRuleTests : IDisposable
     public void Figures_of_length_follow_the_unit_and_others_do_not(string unit, double value, string of, string words) =>
         Assert.Equal(words, In(unit).Words(value, of));
 
+    // A rule is divided in sixteenths of an inch, or in millimetres. Common practice, no source.
+    [Theory]
+    [InlineData("mm", "1 mm,5 mm,10 mm,25 mm")]
+    [InlineData("cm", "0.1 cm,0.5 cm,1 cm,2.5 cm")]
+    [InlineData("in", "1/16 in,1/8 in,1/4 in,1/2 in,1 in")]
+    public void Positions_snap_to_what_the_makers_rule_is_divided_in(string unit, string words) =>
+        Assert.Equal(words, string.Join(',', In(unit).Steps.Select(In(unit).StepWords)));
+
     [Fact]
     public void Both_ends_of_a_length_are_in_the_makers_unit()
     {

@@ -40,6 +40,14 @@ public sealed class PastedRowsTests
     }
 
     [Fact]
+    public void A_bare_length_in_a_row_is_in_the_makers_unit()
+    {
+        var pasted = PastedRows.Of(Town, "Weir\t2\t12,5", LengthRule.All[1]);
+        Assert.Empty(pasted.Sentences);
+        Assert.Equal(125, pasted.Edit!.Apply(Town).Buildings.Single(b => b.Name == "Weir").Distance!.Value.Millimetres, 1e-9);
+    }
+
+    [Fact]
     public void Bad_rows_stay_with_their_headings_and_a_sentence_each()
     {
         var read = PastedRows.Of(Town, "house\tLEDs\r\nBarn\tmany\r\nForge\t2\r\nForge\t3\r\nEel house\t5\r\n");
