@@ -165,9 +165,15 @@ public partial class TownPlace
             return false;
         }
 
+        // What is kept is drawn already by the time it is known here; drawn again is only what keeps it from being made.
         var problems = Open.Apply(edit);
-        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
-        StateHasChanged();
+        var wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
+        if (wrong != _wrong)
+        {
+            _wrong = wrong;
+            StateHasChanged();
+        }
+
         return problems.Count == 0;
     }
 
