@@ -8,7 +8,7 @@ namespace Duskwright.Pictures;
 public partial class DrawnThing
 {
     private string _marks = "";
-    private (string Marks, string? Words, bool Chosen, bool Movable) _drawn;
+    private (Part? Part, bool Movable) _drawn;
     private bool _changed;
 
     [Parameter, EditorRequired]
@@ -24,9 +24,11 @@ public partial class DrawnThing
 
     protected override void OnParametersSet()
     {
-        _marks = SvgFragment.Of(Part);
-        var drawn = (_marks, Part.Words, Part.Chosen, Movable);
-        (_changed, _drawn) = (drawn != _drawn, drawn);
+        _changed = (Part, Movable) != _drawn;
+        if (_changed)
+        {
+            (_marks, _drawn) = (SvgFragment.Of(Part), (Part, Movable));
+        }
     }
 
     protected override bool ShouldRender() => _changed;

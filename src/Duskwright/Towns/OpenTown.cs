@@ -90,7 +90,15 @@ public sealed class OpenTown : IDisposable
         }
 
         var opened = TownFile.Open(path, TimeProvider.System);
-        return opened.File is { } own ? (new OpenTown(Remembered(own, home), home), []) : (null, opened.Problems);
+        if (opened.File is not { } own)
+        {
+            return (null, opened.Problems);
+        }
+
+        // Worked out while the program and the browser are still starting.
+        var town = new OpenTown(Remembered(own, home), home);
+        town.Settle();
+        return (town, []);
     }
 
     /// <summary>Makes an edit that can be undone.</summary>
@@ -380,6 +388,7 @@ public sealed class OpenTown : IDisposable
     /// <summary>What all who have the town open share.</summary>
     private sealed class Desk(WorkingFile file, string? home)
     {
+        private static readonly TimeSpan DrawnFirst = TimeSpan.FromMilliseconds(100);
         private bool _settling;
 
         internal event Action? Changed;
@@ -416,12 +425,14 @@ public sealed class OpenTown : IDisposable
                 _settling = true;
             }
 
-            _ = Task.Run(SettleAll);
+            _ = SettleAllAsync();
         }
 
         // What cannot be worked out throws again where it is asked for, on the page of whoever asks.
-        private void SettleAll()
+        private async Task SettleAllAsync()
         {
+            // What the hand has just done is drawn first: it shares the machine with its own picture.
+            await Task.Delay(Settled is null ? TimeSpan.Zero : DrawnFirst).ConfigureAwait(ConfigureAwaitOptions.ForceYielding);
             var (study, routes) = (Study, Routes);
             try
             {

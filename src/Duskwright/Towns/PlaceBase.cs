@@ -1,3 +1,4 @@
+using Duskwright.Study;
 using Duskwright.Study.Results;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Routing;
@@ -7,6 +8,10 @@ namespace Duskwright.Towns;
 /// <summary>What every place shares: the open town, where it is looked at from, and being told of changes.</summary>
 public abstract class PlaceBase : ComponentBase, IDisposable
 {
+    // A page asks for its hour many times over while it is drawn.
+    private (TownStudy? Study, double Hour, double Lux) _asked;
+    private Moment? _moment;
+
     [Inject]
     protected OpenTown Open { get; set; } = default!;
 
@@ -17,7 +22,19 @@ public abstract class PlaceBase : ComponentBase, IDisposable
 
     protected double Hours => Open.Town.Show.HoursPerDay.Hours;
 
-    protected Moment Moment => Open.Study.At(View.Hour, View.Lux);
+    protected Moment Moment
+    {
+        get
+        {
+            var asked = (Open.Study, View.Hour, View.Lux);
+            if (_moment is null || asked != _asked)
+            {
+                (_asked, _moment) = (asked, asked.Study.At(asked.Hour, asked.Lux));
+            }
+
+            return _moment;
+        }
+    }
 
     protected string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?')[0];
 
