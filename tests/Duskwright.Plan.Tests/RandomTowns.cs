@@ -253,6 +253,7 @@ internal static class RandomTowns
         select new BenchCalendar
         {
             Hands = hands,
+            DryingPlaces = hands == 1 ? null : hands + 3,
             Sessions = [new WeeklySession { Day = day, From = new TimeOnly(20, 0), Minutes = minutes }],
             Steps = [new CalendarStep { Building = "b0", Step = "fit", Start = new DateTime(2026, 1, 1).AddMinutes(start), Minutes = minutes }],
             Finish = new DateTime(2026, 1, 1).AddMinutes(start + minutes),

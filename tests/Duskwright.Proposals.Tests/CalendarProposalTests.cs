@@ -55,6 +55,47 @@ public class CalendarProposalTests
     }
 
     [Fact]
+    public void With_one_place_to_dry_never_two_houses_stand_there_and_nothing_is_done_sooner()
+    {
+        var town = new Town { Name = "T", Buildings = Enumerable.Range(1, 3).Select(n => new Building { Name = $"House {n}", Leds = 1 }).ToItemList() };
+        var (free, one) = (CalendarProposal.Of(town, Monday, Evenings, cancel: TestContext.Current.CancellationToken), CalendarProposal.Of(town, Monday, Evenings, dryingPlaces: 1, cancel: TestContext.Current.CancellationToken));
+        static int AtOnce(CalendarProposal calendar)
+        {
+            var taken = calendar.Steps.Where(s => s.Step.ShelfMinutes > 0).Select(s => (s.Begin, End: s.End.AddMinutes(s.Step.ShelfMinutes))).ToList();
+            return taken.Max(t => taken.Count(o => o.Begin <= t.Begin && t.Begin < o.End));
+        }
+
+        Assert.Null(one.Why);
+        Assert.Equal(1, AtOnce(one));
+        Assert.True(AtOnce(free) > 1);
+        Assert.True(free.Finish <= one.Finish && one.FinishAtEarliest <= one.Finish);
+    }
+
+    // Common practice, no source: black may be worked on after two hours, a coat of paint is left alone for a day before anything is glued to it; a house that is glued in dries where it stands.
+    [Theory]
+    [InlineData("black", 120)]
+    [InlineData("paint", 1440)]
+    [InlineData("glue-in", 0)]
+    public void A_house_takes_its_place_to_dry_until_it_may_be_handled(string step, int minutes)
+    {
+        var window = new Window { Width = Plan.Quantities.Length.FromMillimetres(8), Height = Plan.Quantities.Length.FromMillimetres(12) };
+        var house = new Building { Name = "House", Storeys = [new Storey { Rooms = [new Room { Windows = [window] }] }] };
+        Assert.Equal(minutes, Study.Bench.BuildSteps.All(Cottage, house).Single(s => s.Key == step).ShelfMinutes);
+    }
+
+    [Fact]
+    public void Twenty_houses_share_their_setting_out_and_the_minutes_that_are_saved_are_told()
+    {
+        var town = new Town { Name = "T", Buildings = Enumerable.Range(1, 20).Select(n => new Building { Name = $"House {n}", Leds = 1 }).ToItemList() };
+        var calendar = CalendarProposal.Of(town, Monday, Evenings, cancel: TestContext.Current.CancellationToken);
+        var full = calendar.Steps.Sum(s => s.Step.Minutes);
+        Assert.InRange(calendar.SavedMinutes, 1, calendar.MostSavedMinutes);
+        Assert.Equal(full - calendar.SavedMinutes, calendar.Steps.Sum(s => (int)(s.End - s.Begin).TotalMinutes));
+        Assert.All(calendar.Steps.Where(s => s.Step.SetUpMinutes > 0).GroupBy(s => (s.Step.Key, s.Begin.Date)), evening =>
+            Assert.Equal(evening.First().Step.Minutes, (evening.First().End - evening.First().Begin).TotalMinutes));
+    }
+
+    [Fact]
     public void Without_a_session_it_is_said_what_is_missing() =>
         Assert.Equal("No session is set: say on which days and for how long you work at the bench.", CalendarProposal.Of(Cottage, Monday, [], cancel: TestContext.Current.CancellationToken).Why);
 
@@ -63,7 +104,7 @@ public class CalendarProposalTests
     {
         var ticked = new DateTime(2026, 3, 3, 19, 30, 0);
         var town = new EnterInLog(new LogEntry { Date = new DateOnly(2026, 3, 3), Time = new TimeOnly(19, 30), Kind = LogKind.StepDone, Building = "cottage", Step = "cut" }).Apply(Cottage);
-        var again = CalendarProposal.From(town, ticked, Evenings, 1, TestContext.Current.CancellationToken);
+        var again = CalendarProposal.From(town, ticked, Evenings, cancel: TestContext.Current.CancellationToken);
         Assert.DoesNotContain(again.Steps, s => s.Building == "cottage" && s.Step.Key == "cut");
 
         // Common practice, no source: white glue on card holds for careful work after two hours; the next session after that is on Saturday.

@@ -6,6 +6,7 @@ namespace Duskwright.Plan.Checks;
 internal static class CalendarChecks
 {
     private const int MostHands = 20;
+    private const int MostDryingPlaces = 1000;
     private const int MinutesPerDay = 24 * 60;
 
     internal static IEnumerable<Problem> Of(Town town)
@@ -18,6 +19,11 @@ internal static class CalendarChecks
         if (calendar.Hands is < 1 or > MostHands)
         {
             yield return new Problem("calendar.hands", "hands", $"There are {calendar.Hands} pairs of hands; 1 to {MostHands} are allowed.", "Write how many people work at once.");
+        }
+
+        if (calendar.DryingPlaces is < 1 or > MostDryingPlaces)
+        {
+            yield return new Problem("calendar.drying_places", "drying_places", $"There are {calendar.DryingPlaces} places to dry; 1 to {MostDryingPlaces} are allowed.", "Write how many buildings can stand and dry at once, or leave it out.");
         }
 
         for (var i = 0; i < calendar.Sessions.Count; i++)

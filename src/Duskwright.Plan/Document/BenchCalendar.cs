@@ -9,6 +9,9 @@ public sealed record BenchCalendar
     /// <summary>Pairs of hands.</summary>
     public int Hands { get; init; } = 1;
 
+    /// <summary>How many buildings have room to dry at once; none where there is room for all.</summary>
+    public int? DryingPlaces { get; init; }
+
     /// <summary>The steps in order of time.</summary>
     public ItemList<CalendarStep> Steps { get; init; } = [];
 

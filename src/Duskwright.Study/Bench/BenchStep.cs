@@ -23,6 +23,12 @@ public sealed record BenchStep(
     /// <summary>The keys of the tests that must have been passed before it is done.</summary>
     public ItemList<string> Tests { get; init; } = [];
 
+    /// <summary>How many of its minutes go into setting out and mixing, needed once for all houses of an evening; 0 where it has nothing to share. Typical, from memory.</summary>
+    public int SetUpMinutes { get; init; }
+
+    /// <summary>Minutes for which the house takes a place to dry afterwards, until it may be handled; 0 where nothing dries, or where it dries on the board.</summary>
+    public int ShelfMinutes { get; init; }
+
     /// <summary>Whether it is a step of the maker's own.</summary>
     public bool IsOwn { get; init; }
 

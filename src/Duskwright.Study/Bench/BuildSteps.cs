@@ -15,6 +15,11 @@ public static class BuildSteps
     private const string Memory = "typical, from memory";
     private const int Hour = 60;
     private const int Day = 24 * Hour;
+
+    // Mixing paint and washing the brush, laying out the covering, heating the iron and tinning its tip: typical, from memory.
+    private const int SettingOut = 5;
+    private static readonly string[] SetOutOnce = ["black", "paint", "cover", "lamps"];
+
     internal const string GlueIn = "glue-in";
     internal const string LastTest = "last-test";
     private const string Label = "Mind the label: air and gloves for solvents and lacquers.";
@@ -41,8 +46,13 @@ public static class BuildSteps
         var usual = (building.Kind == BuildingKind.House ? House(town, building) : LampAlone(town, building)).ToList();
 
         // A house without windows has no glass to wait for.
-        return OwnWay.Of([.. usual.Select(s => s with { After = s.After.Where(w => usual.Exists(o => o.Key == w.Step)).ToItemList() })], building.Way).ToItemList();
+        var steps = OwnWay.Of([.. usual.Select(s => s with { After = s.After.Where(w => usual.Exists(o => o.Key == w.Step)).ToItemList() })], building.Way);
+        return steps.Select(s => s with { SetUpMinutes = s.Minutes > SettingOut && SetOutOnce.Contains(s.Key) ? SettingOut : 0, ShelfMinutes = OnShelf(s, steps) }).ToItemList();
     }
+
+    // It may be handled when the first of what waits for it may begin; a house that is glued in stands where it is.
+    private static int OnShelf(BenchStep step, List<BenchStep> steps) =>
+        step.DryMinutes == 0 || step.Key == GlueIn ? 0 : steps.SelectMany(s => s.After).Where(w => w.Step == step.Key).Select(w => w.DryMinutes).DefaultIfEmpty(step.DryMinutes).Min();
 
     /// <summary>The steps that a building must have behind it to stand as it does.</summary>
     /// <param name="building">The building; a step of its maker's own is behind it with the step that waits for it.</param>

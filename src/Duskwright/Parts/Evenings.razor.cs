@@ -14,6 +14,7 @@ public partial class Evenings
 
     private (DayOfWeek Day, TimeOnly From, int Minutes)[] _week = [];
     private int _hands = 1;
+    private int? _dryingPlaces;
     private CalendarProposal? _proposal;
 
     [Inject]
@@ -42,6 +43,7 @@ public partial class Evenings
     {
         var kept = Calendar?.Sessions ?? [];
         _hands = Calendar?.Hands ?? 1;
+        _dryingPlaces = Calendar?.DryingPlaces;
         _week = [.. Enumerable.Range(1, 7).Select(d => (DayOfWeek)(d % 7)).Select(d => kept.FirstOrDefault(s => s.Day == d) is { } s ? (d, s.From, s.Minutes) : (d, new TimeOnly(19, 30), 0))];
     }
 
@@ -59,11 +61,14 @@ public partial class Evenings
     private void Hands(ChangeEventArgs e) =>
         _hands = int.TryParse(e.Value as string, NumberStyles.Integer, CultureInfo.InvariantCulture, out var hands) ? Math.Clamp(hands, 1, 20) : 1;
 
-    private void Plan() => _proposal = CalendarProposal.From(Open.Town, Now, Sessions, _hands);
+    private void DryingPlaces(ChangeEventArgs e) =>
+        _dryingPlaces = int.TryParse(e.Value as string, NumberStyles.Integer, CultureInfo.InvariantCulture, out var places) ? Math.Clamp(places, 1, 1000) : null;
+
+    private void Plan() => _proposal = CalendarProposal.From(Open.Town, Now, Sessions, _hands, _dryingPlaces);
 
     private void Take()
     {
-        Open.Apply(_proposal!.Edit(Sessions, _hands));
+        Open.Apply(_proposal!.Edit(Sessions, _hands, _dryingPlaces));
         _proposal = null;
     }
 }

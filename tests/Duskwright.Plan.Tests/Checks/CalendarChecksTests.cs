@@ -21,6 +21,12 @@ public class CalendarChecksTests
     public void Two_sessions_of_a_day_do_not_overlap(int hour, bool allowed) =>
         Assert.Equal(allowed, Problems(Tuesday, Tuesday with { From = new TimeOnly(hour, 0), Minutes = 60 }) == 0);
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1001)]
+    public void Places_to_dry_are_at_least_one_and_not_endless(int places) =>
+        Assert.Equal("calendar.drying_places", Assert.Single(TownChecks.Of(new Town { Name = "Nowhere", Calendar = new BenchCalendar { DryingPlaces = places } })).Path);
+
     [Fact]
     public void A_calendar_needs_a_pair_of_hands() =>
         Assert.Equal("calendar.hands", Assert.Single(TownChecks.Of(new Town { Name = "Nowhere", Calendar = new BenchCalendar { Hands = 0 } })).Path);

@@ -66,7 +66,12 @@ public class CommonReturnTests
         SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1" }],
         Buildings = Enumerable.Range(1, 4).Select(k => new Building
         {
-            Name = $"House {k}", Id = $"h{k}", Leds = 1, SwitchGroup = "A", Resistor = ResistorChoice.Of(Resistance.FromOhms(1000)), PairLength = Length.FromMetres(k),
+            Name = $"House {k}",
+            Id = $"h{k}",
+            Leds = 1,
+            SwitchGroup = "A",
+            Resistor = ResistorChoice.Of(Resistance.FromOhms(1000)),
+            PairLength = Length.FromMetres(k),
         }).ToItemList(),
     };
 }
