@@ -31,9 +31,10 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
         var laid = town.Routes.Where(r => r.Laid).Select(r => r.Building).ToHashSet(StringComparer.Ordinal);
         var starts = SharedRuns.Starts(town);
         var shared = starts.Keys.Concat(starts.Values).ToHashSet(StringComparer.Ordinal);
-        var demands = town.Buildings
+        var open = town.Buildings
             .Where(b => b.Place is not null && !laid.Contains(b.Key) && !shared.Contains(b.Key) && (b.Leds > 0 || b.DescribedLamps().Any()))
-            .Select(b => BoardGround.Demand(board, b));
+            .ToLookup(b => BoardGround.Shut(board, b));
+        var demands = open[null].Select(b => BoardGround.Demand(board, b));
         var ways = BoardGround.Wireways(town);
         var answers = Router.Route(ways, [.. demands], BoardGround.InMetres(bank.At), BoardGround.Rules(town));
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
@@ -45,7 +46,7 @@ public sealed record RouteProposal(AcceptRoutes Edit, ItemList<string> NoRoute)
                 Length = Length.FromMillimetres(Math.Round(a.LengthMetres * 1000)),
                 Wireways = a.Wireways.ToItemList(),
             }).ToItemList()),
-            answers.Where(a => a.NoRoute is not null).Select(a => a.NoRoute!.Replace(a.Building, names[a.Building], StringComparison.Ordinal)).ToItemList())
+            answers.Where(a => a.NoRoute is not null).Select(a => a.NoRoute!.Replace(a.Building, names[a.Building], StringComparison.Ordinal)).Concat(open.Select(s => s.Key).OfType<string>()).ToItemList())
         {
             Crowded = ways
                 .Select(w => (Way: w, Pairs: w.TakenPairs + answers.Count(a => a.Wireways.Contains(w.Id))))

@@ -45,7 +45,7 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
             (int)Math.Ceiling(1e6 * b.Amperes),
             b.Building.Place?.At.X.Metres ?? b.Building.Distance?.Metres ?? b.Building.PairLength?.Metres ?? 0,
             b.Building.Place?.At.Y.Metres ?? 0,
-            b.Building.State == BuildingState.Fixed && groupOf[b.Building.Key] is { } group && supplyOfGroup[group] is { } pinned ? index[pinned] : null)).ToList();
+            b.Building.Pack is { } wished ? index[wished] : b.Building.State == BuildingState.Fixed && groupOf[b.Building.Key] is { } group && supplyOfGroup[group] is { } pinned ? index[pinned] : null)).ToList();
         if (loads.Count == 0)
         {
             return new SharingProposal(null, 0, 0, true, "No building has a lamp yet.");

@@ -103,6 +103,7 @@ internal static class RandomTowns
         from parts in Gen.Select(PerhapsSaid(LampId), PerhapsSaid(Resistor), PerhapsSaid(WireId), PerhapsSaid(Group))
         from lengths in Perhaps(Gen.Double[1, 5000].Select(Length.FromMillimetres)).Array[3]
         from hole in PerhapsSaid(Gen.Const("h1"))
+        from kept in Gen.Select(PerhapsSaid(Gen.OneOf("1", "2")), PerhapsSaid(Gen.Const("w1")))
         from finish in Perhaps(Any<InteriorFinish>())
         from place in PerhapsSaid(Places)
         from roof in PerhapsSaid(Roofs)
@@ -126,6 +127,8 @@ internal static class RandomTowns
             TailLength = lengths[2],
             FeedHole = hole,
             Tile = hole is null ? null : "east",
+            Pack = kept.Item1,
+            Wireway = kept.Item2,
             Finish = finish,
             Place = place,
             Roof = roof,
@@ -149,7 +152,7 @@ internal static class RandomTowns
             Scenery = scenery,
             Levels = [new Level { Id = "quay", Name = "the quay", Height = climb ?? default, Outline = [points[0], points[1], points[2]] }],
             Wireways = [new Wireway { Id = "w1", Points = [points[3], points[4]], Level = "quay", CapacityPairs = pairs, Climb = climb }],
-            FeedHoles = [new FeedHole { Id = "h1", At = points[5], Level = "quay", Bore = bore }],
+            FeedHoles = [new FeedHole { Id = "h1", At = points[5], Level = "quay", Bore = bore, Shut = banked }],
             Bank = banked ? new Bank { At = points[6], PocketWidth = pocket[0], PocketDepth = pocket[1], PocketHeight = pocket[2] } : null,
             Photograph = photograph is { } hidden ? new Photograph { Picture = new string('a', 64), At = points[7], Width = Length.FromMillimetres(900), Depth = Length.FromMillimetres(600), Hidden = hidden } : null,
         };

@@ -32,11 +32,11 @@ public static class Router
                 trees[key] = open = graph.ShortestFrom(0, closed);
             }
 
-            return Answer(demands[demand], demand + 1, graph, open, bank, rules);
+            return Answer(demands[demand], demand + 1, graph, open, bank, rules, closed);
         }
     }
 
-    private static RouteAnswer Answer(RouteDemand demand, int terminal, WireGraph graph, ShortestTree tree, PlanePoint bank, RouteRules rules)
+    private static RouteAnswer Answer(RouteDemand demand, int terminal, WireGraph graph, ShortestTree tree, PlanePoint bank, RouteRules rules, IReadOnlyCollection<string>? closed = null)
     {
         var hole = demand.Hole ?? demand.From;
         var (join, bankJoin) = (graph.JoinOf(terminal), graph.JoinOf(0));
@@ -51,7 +51,12 @@ public static class Router
             return RouteAnswer.Failed(demand.Building, $"The bank lies {Mm(bankStub)} mm from the nearest wireway, so {demand.Building} cannot reach it");
         }
 
-        var (points, used, length) = tree.PathTo(graph.TerminalNode(terminal));
+        var (points, used, length) = demand.Along is { } along ? WayAlong.Shortest(graph, graph.ShortestFrom(terminal, closed), tree, along, closed) : tree.PathTo(graph.TerminalNode(terminal));
+        if (double.IsInfinity(length) && demand.Along is not null)
+        {
+            return RouteAnswer.Failed(demand.Building, $"{demand.Building} is to go along wireway {demand.Along}, and no way from it leads there and on to the bank");
+        }
+
         if (double.IsInfinity(length))
         {
             return RouteAnswer.Failed(demand.Building, $"{demand.Building} reaches a wireway that does not lead to the bank");
@@ -82,7 +87,8 @@ public sealed record WirewayLine(string Id, ImmutableArray<PlanePoint> Points, d
 /// <param name="Building">The building.</param>
 /// <param name="From">Where it stands.</param>
 /// <param name="Hole">The hole its pair goes through; none for straight down.</param>
-public sealed record RouteDemand(string Building, PlanePoint From, PlanePoint? Hole = null);
+/// <param name="Along">The wireway it is to go along; none where any will do.</param>
+public sealed record RouteDemand(string Building, PlanePoint From, PlanePoint? Hole = null, string? Along = null);
 
 /// <summary>The maker's rules for routes.</summary>
 /// <param name="SlackMetres">Added to each pair, m.</param>

@@ -5,6 +5,12 @@ namespace Duskwright.Harness.Routes;
 /// <summary>Shortest ways from one node to all others.</summary>
 internal sealed class ShortestTree(IReadOnlyList<PlanePoint> nodes, int root, double[] metres, (int Node, string Way)[] towards)
 {
+    /// <summary>How far a node is from the root, m; infinite where no way leads there.</summary>
+    internal double MetresTo(int node) => metres[node];
+
+    /// <summary>The next node on the way from a node to the root; none at the root.</summary>
+    internal int? NextFrom(int node) => node == root ? null : towards[node].Node;
+
     /// <summary>The way from a node to the root: its points, the wireways in order, and its length, infinite where there is none.</summary>
     internal (ImmutableArray<PlanePoint> Points, ImmutableArray<string> Ways, double Metres) PathTo(int node)
     {

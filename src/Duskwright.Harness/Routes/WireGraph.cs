@@ -88,6 +88,10 @@ internal sealed class WireGraph
         return new ShortestTree(_nodes, _terminals[terminal], metres, towards);
     }
 
+    /// <summary>The pieces of one wireway, each from either end.</summary>
+    internal IEnumerable<(int From, int To, double Metres)> PiecesOf(string way) =>
+        _pieces.SelectMany((list, from) => list.Where(p => p.Way == way).Select(p => (from, p.To, p.Metres)));
+
     /// <summary>Nodes and pieces as a net for trunks, and the wireway of each piece.</summary>
     internal (WireNet Net, IReadOnlyList<string> Ways) Net()
     {

@@ -20,6 +20,11 @@ public static class SharingSolver
             return SharingAnswer.None($"{tooLarge.Id} takes {tooLarge.Microamperes / 1000.0:0.#} mA, more than any pack may give");
         }
 
+        if (Enumerable.Range(0, packs.Length).FirstOrDefault(p => loads.Where(l => l.PinnedPack == p).Sum(l => (long)l.Microamperes) > packs[p].CapacityMicroamperes, -1) is >= 0 and var over)
+        {
+            return SharingAnswer.None($"Pack {packs[over].Id} may give {packs[over].CapacityMicroamperes / 1000.0:0.#} mA, and what is to stay on it takes {loads.Where(l => l.PinnedPack == over).Sum(l => (long)l.Microamperes) / 1000.0:0.#} mA");
+        }
+
         if (loads.IsEmpty)
         {
             return new SharingAnswer([], 0, 0, true, null);

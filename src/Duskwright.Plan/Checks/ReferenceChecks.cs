@@ -48,7 +48,9 @@ internal static class ReferenceChecks
             PartNamed(building.Led, Catalogue.FindLamp, $"{path}.led", "lamp", lampIds);
             PartNamed(building.Wire, Catalogue.FindWire, $"{path}.wire", "wire", wireIds);
             Named(building.SwitchGroup, groups, $"{path}.switch_group", "switch group");
+            Named(building.Pack, supplies, $"{path}.pack", "supply");
             Named(building.FeedHole, holes, $"{path}.feed_hole", "feed hole");
+            Named(building.Wireway, ways, $"{path}.wireway", "wireway");
             Named(building.Place?.Level, levels, $"{path}.place.level", "level");
             for (var s = 0; s < building.Storeys.Count; s++)
             {

@@ -56,11 +56,17 @@ public sealed record Building
     /// <summary>Where it stands; none means it is not placed yet.</summary>
     public Placement? Place { get; init; }
 
+    /// <summary>The pack it is to stay on, whatever a suggested sharing would do: a supply's id.</summary>
+    public string? Pack { get; init; }
+
     /// <summary>The hole its pair goes through.</summary>
     public string? FeedHole { get; init; }
 
     /// <summary>The tile it stands on, in a town of tiles that plug into one another: any word, the same for all that stand on it.</summary>
     public string? Tile { get; init; }
+
+    /// <summary>The wireway its pair is to go along, whatever the shortest way is.</summary>
+    public string? Wireway { get; init; }
 
     /// <summary>The finish inside: what the light meets before the pane.</summary>
     public InteriorFinish? Finish { get; init; }

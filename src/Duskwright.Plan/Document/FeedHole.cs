@@ -16,4 +16,7 @@ public sealed record FeedHole
 
     /// <summary>Its bore, where it is drilled already.</summary>
     public Length? Bore { get; init; }
+
+    /// <summary>Whether no further pair may go through it.</summary>
+    public bool Shut { get; init; }
 }

@@ -47,13 +47,17 @@ public sealed record DrawGround(Board Board, string Words) : TownEdit
         }
 
         var holes = Board.FeedHoles.ToDictionary(h => h.Id, h => h.At, StringComparer.Ordinal);
-        var moved = before.FeedHoles.Where(h => holes.GetValueOrDefault(h.Id) != h.At).Select(h => h.Id).ToHashSet(StringComparer.Ordinal);
+        var shut = Board.FeedHoles.Where(h => h.Shut).Select(h => h.Id).Except(before.FeedHoles.Where(h => h.Shut).Select(h => h.Id)).ToHashSet(StringComparer.Ordinal);
+        var moved = before.FeedHoles.Where(h => holes.GetValueOrDefault(h.Id) != h.At || shut.Contains(h.Id)).Select(h => h.Id).ToHashSet(StringComparer.Ordinal);
         var through = town.Buildings.Where(b => b.FeedHole is { } hole && moved.Contains(hole)).Select(b => b.Key).ToHashSet(StringComparer.Ordinal);
         var all = before.Bank?.At != Board.Bank?.At || !before.Wireways.Equals(Board.Wireways) || !Barred(before).SequenceEqual(Barred(Board));
         return SharedRuns.Kept(town with
         {
             Board = Board,
-            Buildings = town.Buildings.Select(b => b.FeedHole is { } hole && moved.Contains(hole) && !holes.ContainsKey(hole) ? b with { FeedHole = null } : b).ToItemList(),
+            Buildings = town.Buildings
+                .Select(b => b.FeedHole is { } hole && moved.Contains(hole) && !holes.ContainsKey(hole) ? b with { FeedHole = null } : b)
+                .Select(b => b.Wireway is { } way && !Board.Wireways.Any(w => w.Id == way) ? b with { Wireway = null } : b)
+                .ToItemList(),
             Routes = town.Routes.Where(r => r.Laid || !(all || through.Contains(r.Building))).ToItemList(),
             Taps = town.Taps.Where(t => t.Laid || !all).ToItemList(),
         });

@@ -72,12 +72,12 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
         .Select(g => WiringAdvice.Of([.. All.Select(w => w.Groups[g])], Math.Clamp(robustness, 0, 1), VisibleStep))
         .ToItemList();
 
-    // Houses whose pair is still open and can reach the bank. One whose lamps hang on several switches keeps a pair of its own.
+    // Houses whose pair is still open and can reach the bank. One whose lamps hang on several switches, or whose pair is to go along a wireway of the maker's choice, keeps a pair of its own.
     private static Dictionary<string, RouteDemand> Demands(Town town, Board board, Bank bank)
     {
         var held = SharedRuns.Held(town);
         var open = town.Buildings
-            .Where(b => b.Place is not null && b.PairLength is null && !held.Contains(b.Key) && SharedRuns.Switches(b).Count == 1)
+            .Where(b => b.Place is not null && b.PairLength is null && !held.Contains(b.Key) && SharedRuns.Switches(b).Count == 1 && b.Wireway is null && BoardGround.Shut(board, b) is null)
             .Select(b => BoardGround.Demand(board, b))
             .ToList();
         var answers = Router.Route(BoardGround.Wireways(town), [.. open], BoardGround.InMetres(bank.At), BoardGround.Rules(town));

@@ -29,6 +29,19 @@ internal static class BuildingRules
             yield break;
         }
 
+        if (building.Building.Pack is { } wished && building.Lamps.Any(l => l.Supply != wished))
+        {
+            var numbers = study.Packs.ToDictionary(p => p.Supply.Id, p => p.Number, StringComparer.Ordinal);
+            yield return new Finding
+            {
+                Rule = "on-another-pack",
+                Severity = Severity.Look,
+                Subject = subject,
+                Words = $"{name} is to stay on pack {numbers[wished]} and hangs on pack {string.Join(" and ", building.Lamps.Select(l => l.Supply!).Distinct().Select(s => numbers[s]))}.",
+                Remedy = "Put it on a switch of the pack you chose for it, or let it go free.",
+            };
+        }
+
         foreach (var approximated in Approximated(building))
         {
             yield return approximated;

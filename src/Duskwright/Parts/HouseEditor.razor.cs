@@ -64,6 +64,14 @@ public partial class HouseEditor
         _wrong = Told(problems);
     }
 
+    private void StayOn(string? pack) => Say(House with { Pack = pack }, pack is null ? "any pack will do" : $"stays on pack {pack}");
+
+    private void Through(string? hole) => Lead(hole, House.Wireway, hole is null ? "straight down" : $"through hole {hole}");
+
+    private void Along(string? wireway) => Lead(House.FeedHole, wireway, wireway is null ? "the shortest way" : $"along wireway {wireway}");
+
+    private void Lead(string? hole, string? wireway, string words) => _wrong = Told(Open.Apply(new LeadPair(House.Key, hole, wireway, $"{House.Name}: {words}")));
+
     private void Rename(string name)
     {
         if (name.Length == 0)
