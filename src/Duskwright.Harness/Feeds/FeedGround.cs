@@ -9,6 +9,7 @@ internal sealed class FeedGround
 {
     private readonly ImmutableArray<PlanePoint> _places;
     private readonly WireGraph? _graph;
+    private readonly FreeRouter? _free;
     private readonly ShortestTree[] _trees;
     private readonly ImmutableArray<RouteDemand> _demands;
 
@@ -16,7 +17,8 @@ internal sealed class FeedGround
     {
         (_demands, Rules) = (demands, rules);
         _places = [bank, .. demands.Select(d => d.Hole ?? d.From)];
-        _graph = ways.IsEmpty ? null : new WireGraph(ways, _places);
+        _graph = ways.IsEmpty ? null : new WireGraph(ways, _places, rules.Around);
+        _free = ways.IsEmpty && rules.Around is { } around ? new FreeRouter(around) : null;
         _trees = _graph is null ? [] : [.. _places.Select((_, i) => _graph.ShortestFrom(i))];
     }
 
@@ -28,11 +30,16 @@ internal sealed class FeedGround
 
     /// <summary>Length from a place to the wireway it joins, through its hole, m; 0 on open ground.</summary>
     internal double Stub(int place) =>
-        _graph is null ? 0 : _places[place].DistanceTo(_graph.JoinOf(place)) + (place == 0 ? 0 : _demands[place - 1].From.DistanceTo(_places[place]));
+        _graph is null ? 0 : _graph.Stub(place).Metres + At(place).DistanceTo(_places[place]);
 
     /// <summary>A pair from one place to another with its stubs, without slack.</summary>
     internal (double Metres, ImmutableArray<PlanePoint> Points, ImmutableArray<string> Wireways) Between(int from, int to)
     {
+        if (_free?.Between(_places[from], _places[to]) is { } run)
+        {
+            return (At(from).DistanceTo(_places[from]) + run.Metres + At(to).DistanceTo(_places[to]), Line([At(from), .. run.Points, At(to)]), []);
+        }
+
         if (_graph is null)
         {
             return (_places[from].DistanceTo(_places[to]) * Rules.DetourFactor, [At(from), At(to)], []);
@@ -55,7 +62,7 @@ internal sealed class FeedGround
     }
 
     /// <summary>The line from a place to the wireway it joins.</summary>
-    internal IEnumerable<PlanePoint> Out(int place) => _graph is null ? [At(place)] : [At(place), _places[place], _graph.JoinOf(place)];
+    internal IEnumerable<PlanePoint> Out(int place) => _graph is null ? [At(place)] : [At(place), .. _graph.Stub(place).Points];
 
     internal static ImmutableArray<PlanePoint> Line(ImmutableArray<PlanePoint> points) =>
         [.. points.Where((p, i) => i == 0 || p.DistanceTo(points[i - 1]) > 1e-6)];

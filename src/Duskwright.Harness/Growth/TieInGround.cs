@@ -39,6 +39,11 @@ public static class TieInGround
     public static ImmutableArray<TieRun> Runs(
         ImmutableArray<WirewayLine> ways, RouteDemand added, ImmutableArray<TiePoint> points, ImmutableArray<TieLine> lines, RouteRules rules)
     {
+        if (ways.IsEmpty && rules.Around is { } around)
+        {
+            return [.. Round(new FreeRouter(around), added, points, lines, rules).OrderBy(r => r.Metres)];
+        }
+
         if (ways.IsEmpty)
         {
             return [.. points.Select(p => OnOpenGround(added, p, rules)).Concat(lines.Select(l => OnOpenGround(added, l, rules)).OfType<TieRun>()).OrderBy(r => r.Metres)];
@@ -67,22 +72,23 @@ public static class TieInGround
         ImmutableArray<WirewayLine> ways, HashSet<string> closed, RouteDemand added, ImmutableArray<TiePoint> points, ImmutableArray<TieLine> lines, RouteRules rules)
     {
         var hole = added.Hole ?? added.From;
-        var graph = new WireGraph(ways, [hole, .. points.Select(p => p.Hole ?? p.At)]);
-        var stub = hole.DistanceTo(graph.JoinOf(0));
-        if (stub > rules.MostStubMetres)
+        var graph = new WireGraph(ways, [hole, .. points.Select(p => p.Hole ?? p.At)], rules.Around);
+        var stub = graph.Stub(0);
+        if (stub.Metres > rules.MostStubMetres)
         {
             yield break;
         }
 
         var tree = graph.ShortestFrom(0, closed);
-        var last = added.From.DistanceTo(hole) + stub + rules.SlackMetres;
+        var last = added.From.DistanceTo(hole) + stub.Metres + rules.SlackMetres;
+        ImmutableArray<PlanePoint> home = [.. stub.Points.Reverse(), added.From];
         for (var i = 0; i < points.Length; i++)
         {
             var from = points[i].Hole ?? points[i].At;
             var (line, used, metres) = tree.PathTo(graph.TerminalNode(i + 1));
-            if (double.IsFinite(metres) && from.DistanceTo(graph.JoinOf(i + 1)) is var first && first <= rules.MostStubMetres)
+            if (double.IsFinite(metres) && graph.Stub(i + 1) is var first && first.Metres <= rules.MostStubMetres)
             {
-                yield return new TieRun(points[i].Id, points[i].At.DistanceTo(from) + first + metres + last, Line([points[i].At, from, .. line, hole, added.From]), used);
+                yield return new TieRun(points[i].Id, points[i].At.DistanceTo(from) + first.Metres + metres + last, Line([points[i].At, .. first.Points, .. line, .. home]), used);
             }
         }
 
@@ -91,7 +97,31 @@ public static class TieInGround
             var nodes = Enumerable.Range(0, graph.Nodes.Count).Select(n => (Node: n, Share: ShareAlong(cut.Points, graph.Nodes[n]))).Where(x => x.Share is not null).ToList();
             if (nodes.Count > 0 && nodes.MinBy(x => tree.PathTo(x.Node).Metres) is var (node, share) && tree.PathTo(node) is var (line, used, metres) && double.IsFinite(metres))
             {
-                yield return new TieRun(cut.Id, metres + last, Line([.. line, hole, added.From]), used, share);
+                yield return new TieRun(cut.Id, metres + last, Line([.. line, .. home]), used, share);
+            }
+        }
+    }
+
+    private static IEnumerable<TieRun> Round(FreeRouter free, RouteDemand added, ImmutableArray<TiePoint> points, ImmutableArray<TieLine> lines, RouteRules rules)
+    {
+        var hole = added.Hole ?? added.From;
+        var last = added.From.DistanceTo(hole) + rules.SlackMetres;
+        foreach (var point in points)
+        {
+            var from = point.Hole ?? point.At;
+            var run = free.Between(from, hole);
+            if (!run.Points.IsEmpty)
+            {
+                yield return new TieRun(point.Id, point.At.DistanceTo(from) + run.Metres + last, Line([point.At, .. run.Points, added.From]), []);
+            }
+        }
+
+        foreach (var line in lines)
+        {
+            var (run, _) = free.Nearest(hole, [.. line.Points.Zip(line.Points.Skip(1))]);
+            if (!run.Points.IsEmpty && ShareAlong(line.Points, run.Points[^1]) is { } share)
+            {
+                yield return new TieRun(line.Id, run.Metres + last, Line([.. run.Points.Reverse(), added.From]), [], share);
             }
         }
     }

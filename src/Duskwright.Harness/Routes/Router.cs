@@ -14,12 +14,18 @@ public static class Router
     public static ImmutableArray<RouteAnswer> Route(
         ImmutableArray<WirewayLine> ways, ImmutableArray<RouteDemand> demands, PlanePoint bank, RouteRules rules)
     {
+        if (ways.IsEmpty && rules.Around is { } around)
+        {
+            var free = new FreeRouter(around);
+            return [.. demands.Select(d => Round(d, free, bank, rules))];
+        }
+
         if (ways.IsEmpty)
         {
             return [.. demands.Select(d => new RouteAnswer(d.Building, [d.From, bank], (d.From.DistanceTo(bank) * rules.DetourFactor) + rules.SlackMetres, [], null))];
         }
 
-        var graph = new WireGraph(ways, [bank, .. demands.Select(d => d.Hole ?? d.From)]);
+        var graph = new WireGraph(ways, [bank, .. demands.Select(d => d.Hole ?? d.From)], rules.Around);
         var tree = graph.ShortestFrom(0);
         var trees = new Dictionary<string, ShortestTree>(StringComparer.Ordinal);
         return Crowding.Relieved(ways, [.. demands.Select((demand, i) => Answer(demand, i + 1, graph, tree, bank, rules))], Again);
@@ -39,16 +45,20 @@ public static class Router
     private static RouteAnswer Answer(RouteDemand demand, int terminal, WireGraph graph, ShortestTree tree, PlanePoint bank, RouteRules rules, IReadOnlyCollection<string>? closed = null)
     {
         var hole = demand.Hole ?? demand.From;
-        var (join, bankJoin) = (graph.JoinOf(terminal), graph.JoinOf(0));
-        var stub = hole.DistanceTo(join);
-        if (stub > rules.MostStubMetres)
+        var (stub, bankStub) = (graph.Stub(terminal), graph.Stub(0));
+        if (double.IsInfinity(stub.Metres) || double.IsInfinity(bankStub.Metres))
         {
-            return RouteAnswer.Failed(demand.Building, $"{demand.Building} lies {Mm(stub)} mm from the nearest wireway; at most {Mm(rules.MostStubMetres)} mm is bridged");
+            return RouteAnswer.Failed(demand.Building, $"{(double.IsInfinity(stub.Metres) ? demand.Building : "The bank")} is shut in by obstacles under the board and reaches no wireway{(double.IsInfinity(stub.Metres) ? "" : $", so {demand.Building} cannot reach it")}");
         }
 
-        if (bank.DistanceTo(bankJoin) is var bankStub && bankStub > rules.MostStubMetres)
+        if (stub.Metres > rules.MostStubMetres)
         {
-            return RouteAnswer.Failed(demand.Building, $"The bank lies {Mm(bankStub)} mm from the nearest wireway, so {demand.Building} cannot reach it");
+            return RouteAnswer.Failed(demand.Building, $"{demand.Building} lies {Mm(stub.Metres)} mm from the nearest wireway; at most {Mm(rules.MostStubMetres)} mm is bridged");
+        }
+
+        if (bankStub.Metres > rules.MostStubMetres)
+        {
+            return RouteAnswer.Failed(demand.Building, $"The bank lies {Mm(bankStub.Metres)} mm from the nearest wireway, so {demand.Building} cannot reach it");
         }
 
         var (points, used, length) = demand.Along is { } along ? WayAlong.Shortest(graph, graph.ShortestFrom(terminal, closed), tree, along, closed) : tree.PathTo(graph.TerminalNode(terminal));
@@ -62,11 +72,26 @@ public static class Router
             return RouteAnswer.Failed(demand.Building, $"{demand.Building} reaches a wireway that does not lead to the bank");
         }
 
-        var all = new List<PlanePoint> { demand.From, hole };
-        all.AddRange(points);
-        all.Add(bank);
-        var total = demand.From.DistanceTo(hole) + stub + length + bank.DistanceTo(bankJoin) + rules.SlackMetres;
+        List<PlanePoint> all = [demand.From, .. stub.Points, .. points, .. bankStub.Points.Reverse()];
+        var total = demand.From.DistanceTo(hole) + stub.Metres + length + bankStub.Metres + rules.SlackMetres;
         return new RouteAnswer(demand.Building, [.. WithoutRepeats(all)], total, used, null);
+    }
+
+    // Without wireways, taut from the hole to the bank.
+    private static RouteAnswer Round(RouteDemand demand, FreeRouter free, PlanePoint bank, RouteRules rules)
+    {
+        var hole = demand.Hole ?? demand.From;
+        var run = free.Between(hole, bank);
+        if (!run.Points.IsEmpty)
+        {
+            return new RouteAnswer(demand.Building, [.. WithoutRepeats([demand.From, .. run.Points])], demand.From.DistanceTo(hole) + run.Metres + rules.SlackMetres, [], null);
+        }
+
+        return RouteAnswer.Failed(demand.Building, !free.IsFree(hole)
+            ? $"{demand.Building} comes through the board onto an obstacle; lead its pair through a hole beside it"
+            : !free.IsFree(bank)
+            ? $"The bank lies over an obstacle, so {demand.Building} cannot reach it"
+            : $"{demand.Building} is parted from the bank by obstacles under the board, {Mm(free.Gap(hole, bank))} mm across where they are narrowest; drill through there or draw a wireway");
     }
 
     private static IEnumerable<PlanePoint> WithoutRepeats(List<PlanePoint> points) =>
@@ -94,7 +119,11 @@ public sealed record RouteDemand(string Building, PlanePoint From, PlanePoint? H
 /// <param name="SlackMetres">Added to each pair, m.</param>
 /// <param name="DetourFactor">Pair over straight distance where no wireway is drawn.</param>
 /// <param name="MostStubMetres">How far a pair may run off the wireways to reach one, m.</param>
-public sealed record RouteRules(double SlackMetres, double DetourFactor, double MostStubMetres = 0.25);
+public sealed record RouteRules(double SlackMetres, double DetourFactor, double MostStubMetres = 0.25)
+{
+    /// <summary>The ground under the board with what wire goes round: between wireways and what joins them, and everywhere where no wireway is drawn; none where no obstacle is drawn.</summary>
+    public FreeArea? Around { get; init; }
+}
 
 /// <summary>A way found, or why there is none.</summary>
 /// <param name="Building">The building.</param>

@@ -35,6 +35,32 @@ internal sealed class Sight
         }
     }
 
+    // So far beside a wall a place is free whatever the rounding of sums: a micrometre.
+    private const double BesideMetres = 1e-6;
+
+    /// <summary>Where a straight piece comes out of an obstacle: a micrometre to either side of its wall.</summary>
+    internal IEnumerable<PlanePoint> Crossings(PlanePoint from, PlanePoint to)
+    {
+        foreach (var (loop, _) in _loops)
+        {
+            for (var i = 0; i < loop.Length; i++)
+            {
+                var (p, q) = (loop[i], loop[(i + 1) % loop.Length]);
+                var across = ((to.X - from.X) * (q.Y - p.Y)) - ((to.Y - from.Y) * (q.X - p.X));
+                var along = (((p.X - from.X) * (q.Y - p.Y)) - ((p.Y - from.Y) * (q.X - p.X))) / across;
+                var on = (((p.X - from.X) * (to.Y - from.Y)) - ((p.Y - from.Y) * (to.X - from.X))) / across;
+                if (across != 0 && along is >= 0 and <= 1 && on is >= 0 and <= 1)
+                {
+                    foreach (var beside in new[] { -BesideMetres, BesideMetres })
+                    {
+                        var share = Math.Clamp(along + (beside / from.DistanceTo(to)), 0, 1);
+                        yield return new PlanePoint(from.X + (share * (to.X - from.X)), from.Y + (share * (to.Y - from.Y)));
+                    }
+                }
+            }
+        }
+    }
+
     internal bool Clear(PlanePoint from, PlanePoint to)
     {
         var (a, b) = (At(from), At(to));
@@ -49,7 +75,7 @@ internal sealed class Sight
         return true;
     }
 
-    // Without a proper crossing, wire can change from free to forbidden only at a corner lying on it: cut it there and test the middle of each piece.
+    // An end inside is forbidden however the rest lies. Without a proper crossing, wire can change from free to forbidden only at a corner lying on it: cut it there and test the middle of each piece.
     private static bool Crosses(Coordinate a, Coordinate b, Coordinate[] loop, bool isOutline)
     {
         var cuts = new List<double> { 0, 1 };
@@ -79,6 +105,11 @@ internal sealed class Sight
             }
         }
 
+        if (Forbidden(a, b, 0, loop, isOutline) || Forbidden(a, b, 1, loop, isOutline))
+        {
+            return true;
+        }
+
         cuts.Sort();
         for (var i = 1; i < cuts.Count; i++)
         {
@@ -94,7 +125,7 @@ internal sealed class Sight
 
     private static bool Forbidden(Coordinate a, Coordinate b, double share, Coordinate[] loop, bool isOutline)
     {
-        var point = new Coordinate(a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)));
+        var point = share == 0 ? a : share == 1 ? b : new Coordinate(a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)));
         var closed = new Coordinate[loop.Length + 1];
         loop.CopyTo(closed, 0);
         closed[^1] = loop[0];

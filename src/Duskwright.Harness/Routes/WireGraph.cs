@@ -12,8 +12,9 @@ internal sealed class WireGraph
     private readonly List<PlanePoint> _nodes = [];
     private readonly List<List<(int To, double Metres, string Way)>> _pieces = [];
     private readonly List<int> _terminals = [];
+    private readonly List<FreeRun> _stubs = [];
 
-    internal WireGraph(ImmutableArray<WirewayLine> ways, ImmutableArray<PlanePoint> terminals)
+    internal WireGraph(ImmutableArray<WirewayLine> ways, ImmutableArray<PlanePoint> terminals, FreeArea? around = null)
     {
         var segments = ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1), (a, b) => (Way: w, From: a, To: b))).ToList();
         var cuts = segments.Select(s => new List<PlanePoint> { s.From, s.To }).ToList();
@@ -29,13 +30,28 @@ internal sealed class WireGraph
             }
         }
 
+        var free = around is null ? null : new FreeRouter(around);
+        var pieces = segments.Select(s => (s.From, s.To)).ToList();
         foreach (var terminal in terminals)
         {
             var (index, join) = segments
                 .Select((s, i) => (i, Point: terminal.NearestOn(s.From, s.To)))
                 .MinBy(x => terminal.DistanceTo(x.Point));
+            var run = FreeRun.None;
+            if (free?.Nearest(terminal, pieces) is ({ Points.IsEmpty: false } round, var piece))
+            {
+                (run, index, join) = (round, piece, round.Points[^1]);
+            }
+
+            // A join so near to another is the same one, and the run ends there.
             cuts[index].Add(join);
             _terminals.Add(NodeAt(join));
+            var node = _nodes[_terminals[^1]];
+            _stubs.Add(free is null
+                ? new FreeRun([terminal, node], terminal.DistanceTo(node))
+                : run.Points.IsEmpty
+                ? run
+                : new FreeRun([.. run.Points, node], run.Metres + join.DistanceTo(node)));
         }
 
         for (var i = 0; i < segments.Count; i++)
@@ -55,7 +71,8 @@ internal sealed class WireGraph
 
     internal IReadOnlyList<PlanePoint> Nodes => _nodes;
 
-    internal PlanePoint JoinOf(int terminal) => _nodes[_terminals[terminal]];
+    /// <summary>The run from a terminal to the wireway it joins, round obstacles; none where they shut it in.</summary>
+    internal FreeRun Stub(int terminal) => _stubs[terminal];
 
     internal int TerminalNode(int terminal) => _terminals[terminal];
 

@@ -71,11 +71,6 @@ internal sealed class TieInReach
     private bool UnderHatch(Point point)
     {
         var at = BoardGround.InMetres(point);
-        return _town.Board!.Scenery.Any(s => s.Kind == SceneryKind.Hatch && s.Points.Count > 2 && Surrounds(s.Points.Select(BoardGround.InMetres).ToList(), at));
+        return _town.Board!.Scenery.Any(s => s.Kind == SceneryKind.Hatch && s.Points.Count > 2 && ObstacleGround.Encloses([.. s.Points.Select(BoardGround.InMetres)], at));
     }
-
-    // A ray to the right crosses the outline an odd number of times.
-    private static bool Surrounds(List<PlanePoint> outline, PlanePoint at) => outline
-        .Zip(outline.Skip(1).Append(outline[0]))
-        .Count(e => e.First.Y > at.Y != e.Second.Y > at.Y && at.X < e.First.X + ((at.Y - e.First.Y) / (e.Second.Y - e.First.Y) * (e.Second.X - e.First.X))) % 2 == 1;
 }
