@@ -17,6 +17,8 @@ public sealed class AppFixture : IAsyncLifetime
         new WebApplicationOptions { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory },
         OpenTown.FromFile(null).Town!);
 
+    private readonly Lock _gate = new();
+    private readonly Dictionary<string, (string Test, List<IPage> Pages)> _open = [];
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -33,13 +35,17 @@ public sealed class AppFixture : IAsyncLifetime
     }
 
     /// <summary>Opens a place and waits until it answers to the hand.</summary>
-    public async Task<IPage> OpenAsync(string place, bool dark = false, bool phone = false, Action<string>? onError = null)
+    public Task<IPage> OpenAsync(string place, bool dark = false, bool phone = false, Action<string>? onError = null) => OpenElsewhereAsync($"{Address}/{place}", dark, phone, onError);
+
+    /// <summary>Opens a page of another program and waits until it answers to the hand.</summary>
+    public async Task<IPage> OpenElsewhereAsync(string address, bool dark = false, bool phone = false, Action<string>? onError = null)
     {
-        var page = await _browser!.NewPageAsync(new()
+        var page = await NewPageAsync(new()
         {
             ViewportSize = phone ? new() { Width = 390, Height = 844 } : new() { Width = 1400, Height = 900 },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             ReducedMotion = ReducedMotion.Reduce,
+            HasTouch = phone,
         });
         page.Console += (_, message) =>
         {
@@ -48,17 +54,44 @@ public sealed class AppFixture : IAsyncLifetime
                 onError?.Invoke(message.Text);
             }
         };
-        await page.GotoAsync($"{Address}/{place}", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
 
         // The page is drawn before it listens; what is typed in between would be lost.
         await page.Locator(".app[data-live=yes]").WaitForAsync();
         return page;
     }
 
+    // Every page goes on following the town; those of the tests before in the same class are closed, or each change would draw them all anew.
+    private async Task<IPage> NewPageAsync(BrowserNewPageOptions options)
+    {
+        var (group, test) = (TestContext.Current.TestClass!.UniqueID, TestContext.Current.Test!.UniqueID);
+        List<IPage> done = [];
+        lock (_gate)
+        {
+            if (!_open.TryGetValue(group, out var open) || open.Test != test)
+            {
+                (done, _open[group]) = (open.Pages ?? [], (test, []));
+            }
+        }
+
+        foreach (var page in done)
+        {
+            await page.CloseAsync();
+        }
+
+        var opened = await _browser!.NewPageAsync(options);
+        lock (_gate)
+        {
+            _open[group].Pages.Add(opened);
+        }
+
+        return opened;
+    }
+
     /// <summary>Opens a plain page of the bench on a phone.</summary>
     public async Task<IPage> OpenHandheldAsync(string place, bool dark = false)
     {
-        var page = await _browser!.NewPageAsync(new()
+        var page = await NewPageAsync(new()
         {
             ViewportSize = new() { Width = 390, Height = 844 },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using SkiaSharp;
@@ -105,6 +106,42 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Whole board" }).ClickAsync();
         Assert.Equal(whole.Width, (await house.BoundingBoxAsync())!.Width, 1);
+    }
+
+    [Fact]
+    public async Task Two_fingers_bring_the_board_nearer_on_a_phone_and_farther_again()
+    {
+        var page = await app.OpenAsync("town", phone: true);
+        var board = (await page.Locator("svg.board").BoundingBoxAsync())!;
+        var (x, y) = (180, board.Y + 160);
+        var fingers = await page.Context.NewCDPSessionAsync(page);
+        async Task TouchAsync(string what, params double[] apart) => await fingers.SendAsync("Input.dispatchTouchEvent", new() { ["type"] = what, ["touchPoints"] = apart.SelectMany((a, _) => new object[] { new { x = x - a, y, id = 1 }, new { x = x + a, y, id = 2 } }).ToArray() });
+        await TouchAsync("touchStart", 30);
+        await TouchAsync("touchMove", 60);
+        await TouchAsync("touchMove", 90);
+        await TouchAsync("touchEnd");
+        await Expect(page.Locator("[data-near]")).ToHaveAttributeAsync("data-near", new Regex("^[23]"));
+        await TouchAsync("touchStart", 90);
+        await TouchAsync("touchMove", 20);
+        await TouchAsync("touchEnd");
+        await Expect(page.Locator("[data-near]")).ToHaveAttributeAsync("data-near", "1.00");
+    }
+
+    [Fact]
+    public async Task A_frame_drawn_on_the_board_chooses_the_houses_within_it()
+    {
+        var page = await app.OpenAsync("town");
+        var board = (await page.Locator("svg.board").BoundingBoxAsync())!;
+        await page.Keyboard.DownAsync("Shift");
+        await page.Mouse.MoveAsync(board.X + 6, board.Y + board.Height - 6);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(board.X + board.Width - 6, board.Y + 6, new() { Steps = 4 });
+        await page.Mouse.UpAsync();
+        await page.Keyboard.UpAsync("Shift");
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync(new Regex("^[0-9]{2} houses together$"));
+        await Expect(page.Locator(".margin .speaks").First).ToContainTextAsync("Chandlery");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Let them go" }).ClickAsync();
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow");
     }
 
     [Fact]

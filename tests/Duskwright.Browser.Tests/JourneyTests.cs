@@ -53,30 +53,90 @@ public sealed class JourneyTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
-    public async Task Fifty_steps_of_the_keyboard_are_taken_back_one_by_one()
+    public async Task Fifty_steps_of_the_keyboard_in_a_whole_town_are_taken_back_one_by_one()
     {
-        var page = await EmptyBoardAsync();
-        await AddAsync(page, "Shed", "Net shed");
-        var house = page.Locator(".board .pick[data-key='net-shed']");
+        const int Steps = 50;
+        var page = await app.OpenAsync("start");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open Saltmarrow" }).PressAsync("Enter");
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow");
+        var house = page.Locator(".board .pick[data-key='lookout']");
         await house.PressAsync("Enter");
-        await page.GetByText("Change it").PressAsync("Enter");
+        await page.Locator("summary", new() { HasText = "Change it" }).PressAsync("Enter");
         var left = page.GetByLabel("From the left edge");
         var begun = int.Parse((await left.InputValueAsync()).Split(' ')[0], CultureInfo.InvariantCulture);
         await house.FocusAsync();
-        for (var step = 1; step <= 50; step++)
+        for (var step = 0; step < Steps; step++)
         {
             await page.Keyboard.PressAsync("Shift+ArrowRight");
-            await Expect(left).ToHaveValueAsync($"{begun + step} mm");
         }
 
+        await Expect(left).ToHaveValueAsync($"{begun + Steps} mm");
         var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
-        for (var step = 49; step >= 0; step--)
+        await undo.PressAsync("Enter");
+        await Expect(left).ToHaveValueAsync($"{begun + Steps - 1} mm");
+        for (var step = 1; step < Steps; step++)
         {
             await undo.PressAsync("Enter");
-            await Expect(left).ToHaveValueAsync($"{begun + step} mm");
         }
 
+        await Expect(left).ToHaveValueAsync($"{begun} mm");
+        await Expect(undo).ToHaveCountAsync(0);
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+    }
+
+    [Fact]
+    public async Task An_inherited_town_half_of_it_glued_gets_ranges_and_is_told_what_to_measure_first()
+    {
+        var page = await app.OpenAsync("start");
+        await page.GetByLabel("Your houses, one a line").FillAsync("house,LEDs,distance,colour,resistor,state\nMinster,4,don't know,don't know,don't know,fixed\nMill,2,40 cm,warm white,820,fitted");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make it my town" }).ClickAsync();
+        var notes = page.Locator(".margin .note");
+        await Expect(notes.Filter(new() { HasText = "Of all that nobody knows, Minster matters most" })).ToContainTextAsync("Read its current at the bank");
+        await Expect(notes.Filter(new() { HasText = "How far Minster is from the bank is not known" })).ToContainTextAsync("thread");
+        await Expect(notes.Filter(new() { HasText = "Not all of Minster is known" }).Locator(".chip")).ToHaveCountAsync(2);
+        await Expect(notes.Filter(new() { HasText = "Not all of Mill is known" })).ToHaveCountAsync(0);
+
+        // What was taken for known is not after all.
+        await page.GotoAsync($"{app.Address}/town?at=mill");
+        await page.Locator(".app[data-live=yes]").WaitForAsync();
+        await page.Locator("summary", new() { HasText = "Change it" }).ClickAsync();
+        await page.GetByLabel("Wire of its pair").SelectOptionAsync("don't know");
+        await Expect(notes.Filter(new() { HasText = "Not all of Mill is known" }).Locator(".chip")).ToHaveCountAsync(2);
+        await page.GetByLabel("Resistor at each LED").FillAsync("don't know");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true })).ToHaveAttributeAsync("title", "Mill: resistor don't know");
+    }
+
+    [Fact]
+    public async Task By_keys_alone_a_new_maker_types_houses_and_comes_to_the_printed_labels()
+    {
+        var page = await app.OpenAsync("start");
+        await TabToAsync(page, "Your houses, one a line");
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.InsertTextAsync("Eel house, 4, 47 cm\nLookout, 1, don't know");
+        await Expect(page.Locator(".labels li")).ToHaveCountAsync(2);
+        await TabToAsync(page, "Print labels and cut list");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".book h1")).ToBeVisibleAsync();
+        await Expect(page.Locator(".labels li")).ToHaveCountAsync(2);
+        await TabToAsync(page, "Print the whole book (PDF)");
+        await page.Keyboard.PressAsync("Enter");
+        await page.GetByText("Take the book").WaitForAsync(new() { Timeout = 60_000 });
+    }
+
+    private static async Task TabToAsync(IPage page, string name)
+    {
+        const int Most = 80;
+        for (var i = 0; i < Most; i++)
+        {
+            await page.Keyboard.PressAsync("Tab");
+            if (await page.EvaluateAsync<string>("() => document.activeElement.ariaLabel ?? document.activeElement.innerText ?? ''") == name)
+            {
+                return;
+            }
+        }
+
+        Assert.Fail($"No Tab leads to “{name}”.");
     }
 
     private async Task<IPage> EmptyBoardAsync()

@@ -30,6 +30,8 @@ public partial class HouseEditor
 
     private IEnumerable<LampPart> Lamps => Catalogue.Parts.Lamps.Concat(Open.Town.OwnParts.Lamps);
 
+    private IEnumerable<WirePart> Wires => Catalogue.Parts.Wires.Concat(Open.Town.OwnParts.Wires);
+
     private static string Value(ChangeEventArgs e) => e.Value?.ToString() ?? "";
 
     private static string? Chosen(ChangeEventArgs e) => Value(e) is { Length: > 0 } id ? id : null;
