@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
 
@@ -6,22 +7,25 @@ namespace Duskwright.Harness.Routes;
 /// <summary>Whether wire pulled taut between two points of a free area crosses an obstacle. It may touch one and run along it.</summary>
 internal sealed class Sight
 {
-    private readonly List<(Coordinate[] Loop, bool IsOutline)> _loops = [];
+    private readonly List<(Coordinate[] Loop, bool IsOutline, Envelope Box)> _loops = [];
 
     internal Sight(FreeArea area)
     {
         if (!area.Outline.IsEmpty)
         {
-            _loops.Add(([.. area.Outline.Select(At)], true));
+            Add(area.Outline, true);
         }
 
-        _loops.AddRange(area.Obstacles.Select(o => (o.Select(At).ToArray(), false)));
+        foreach (var obstacle in area.Obstacles)
+        {
+            Add(obstacle, false);
+        }
     }
 
     /// <summary>The corners taut wire can bend round: those that point into the free ground.</summary>
     internal IEnumerable<PlanePoint> Corners()
     {
-        foreach (var (loop, isOutline) in _loops)
+        foreach (var (loop, isOutline, _) in _loops)
         {
             var sense = Math.Sign(DoubledArea(loop));
             for (var i = 0; i < loop.Length; i++)
@@ -41,7 +45,7 @@ internal sealed class Sight
     /// <summary>Where a straight piece comes out of an obstacle: a micrometre to either side of its wall.</summary>
     internal IEnumerable<PlanePoint> Crossings(PlanePoint from, PlanePoint to)
     {
-        foreach (var (loop, _) in _loops)
+        foreach (var (loop, _, _) in _loops)
         {
             for (var i = 0; i < loop.Length; i++)
             {
@@ -64,9 +68,10 @@ internal sealed class Sight
     internal bool Clear(PlanePoint from, PlanePoint to)
     {
         var (a, b) = (At(from), At(to));
-        foreach (var (loop, isOutline) in _loops)
+        var stretch = new Envelope(a, b);
+        foreach (var (loop, isOutline, box) in _loops)
         {
-            if (Crosses(a, b, loop, isOutline))
+            if ((isOutline || box.Intersects(stretch)) && Crosses(a, b, loop, isOutline))
             {
                 return false;
             }
@@ -130,6 +135,12 @@ internal sealed class Sight
         loop.CopyTo(closed, 0);
         closed[^1] = loop[0];
         return PointLocation.LocateInRing(point, closed) == (isOutline ? Location.Exterior : Location.Interior);
+    }
+
+    private void Add(ImmutableArray<PlanePoint> outline, bool isOutline)
+    {
+        Coordinate[] loop = [.. outline.Select(At)];
+        _loops.Add((loop, isOutline, new Envelope(loop)));
     }
 
     private static double Share(Coordinate a, Coordinate b, Coordinate p) =>
