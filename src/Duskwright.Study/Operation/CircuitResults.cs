@@ -10,7 +10,7 @@ internal sealed record CircuitResults(
     internal static CircuitResults Of(ResolvedTown resolved, Memo memo)
     {
         var corners = new[] { Corner.Low, Corner.Typical, Corner.High }
-            .Select(corner => CircuitInputs.Of(resolved, corner).Select(input => memo.Get(input, CircuitRun.Of)).ToList())
+            .Select(corner => CircuitInputs.Of(resolved, corner).AsParallel().AsOrdered().Select(input => memo.Get(input, CircuitRun.Of)).ToList())
             .ToList();
         var lamps = new Dictionary<(string, string), LampPlace>();
         var packs = new Dictionary<string, PackPlace>(StringComparer.Ordinal);

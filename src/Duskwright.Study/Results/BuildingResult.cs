@@ -42,5 +42,8 @@ public sealed record BuildingResult
     public Figure? PairDrop { get; init; }
 
     /// <summary>What to touch to what and what should light, in order of the work.</summary>
-    public ItemList<TestPoint> Tests { get; init; } = [];
+    public ItemList<TestPoint> Tests => TestsLater.Value;
+
+    /// <summary>They are asked for at the bench and on paper, and not by what follows the hand.</summary>
+    internal Later<ItemList<TestPoint>> TestsLater { get; init; } = new(() => []);
 }

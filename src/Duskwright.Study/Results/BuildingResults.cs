@@ -40,6 +40,7 @@ internal static class BuildingResults
             ? null
             : Figure.From(Laws.Sum, $"current of {building.Name}", "A", [.. lamps.Select(l => l.Current!)])
                 .Between(lamps.Sum(l => l.Current!.Low ?? l.Current.Value), lamps.Sum(l => l.Current!.High ?? l.Current.Value));
+        var (queries, supplied) = (TestPointQuery.AtTheBank(resolved, circuits, company), town.Supplies);
         return new BuildingResult
         {
             Building = building,
@@ -63,7 +64,7 @@ internal static class BuildingResults
                     current,
                     Figure.Given("one conductor with its joints", resolved.Pair.ConductorOhms.Typical, "Ω", $"{resolved.Pair.Wire.Name}: {resolved.Pair.Wire.Source}", resolved.Pair.Wire.Certainty)
                         .Between(resolved.Pair.ConductorOhms.Low, resolved.Pair.ConductorOhms.High)),
-            Tests = TestPoints.Of(lamps, panes, building, TestPointQuery.AtTheBank(resolved, circuits, company), town.Supplies, memo),
+            TestsLater = new(() => TestPoints.Of(lamps, panes, building, queries, supplied)),
         };
     }
 

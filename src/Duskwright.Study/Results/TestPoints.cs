@@ -17,14 +17,16 @@ internal static class TestPoints
 
     private const string Fewer = "a usual meter in line, as parts are sold: fewer than one sound house in a hundred lies outside";
 
-    internal static ItemList<TestPoint> Of(IReadOnlyList<LampResult> lamps, IReadOnlyList<PaneResult> panes, Building building, IReadOnlyList<TestPointQuery> queries, IReadOnlyList<Supply> supplies, Memo memo)
+    internal static ItemList<TestPoint> Of(IReadOnlyList<LampResult> lamps, IReadOnlyList<PaneResult> panes, Building building, IReadOnlyList<TestPointQuery> queries, IReadOnlyList<Supply> supplies)
     {
         if (lamps.Count == 0)
         {
             return [];
         }
 
-        TestPointBands? Bands(TestPointQuery? q) => q is null ? null : memo.Get(q, x => x.Answer());
+        // Several tests read the same.
+        var known = new Dictionary<TestPointQuery, TestPointBands>();
+        TestPointBands? Bands(TestPointQuery? q) => q is null ? null : known.TryGetValue(q, out var kept) ? kept : known[q] = q.Answer();
         var hung = queries.Count <= 1
             ? [new Hung(lamps, queries.Count == 0 ? null : queries[0], null, "")]
             : queries.Select(q => new Hung([.. lamps.Where(l => l.Supply == q.Supply)], q, q.Supply, $"pack {supplies.Select(s => s.Id).ToList().IndexOf(q.Supply) + 1}")).ToList();

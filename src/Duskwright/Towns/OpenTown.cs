@@ -95,9 +95,9 @@ public sealed class OpenTown : IDisposable
             return (null, opened.Problems);
         }
 
-        // Worked out while the program and the browser are still starting.
+        // What the first page shows is worked out while the program and the browser are still starting.
         var town = new OpenTown(Remembered(own, home), home);
-        town.Settle();
+        _ = Task.Run(() => town.Study.Buildings);
         return (town, []);
     }
 
@@ -432,7 +432,7 @@ public sealed class OpenTown : IDisposable
         private async Task SettleAllAsync()
         {
             // What the hand has just done is drawn first: it shares the machine with its own picture.
-            await Task.Delay(Settled is null ? TimeSpan.Zero : DrawnFirst).ConfigureAwait(ConfigureAwaitOptions.ForceYielding);
+            await Task.Delay(DrawnFirst).ConfigureAwait(ConfigureAwaitOptions.ForceYielding);
             var (study, routes) = (Study, Routes);
             try
             {
