@@ -38,7 +38,7 @@ public sealed class BenchTests(AppFixture app)
         await page.GetByRole(AriaRole.Button, new() { Name = "Both light" }).ClickAsync();
         await page.Locator("form.tick button.big").ClickAsync();
         await Expect(page.Locator("h1")).ToContainTextAsync("Let it dry until");
-        await page.GetByText("All 15 steps").ClickAsync();
+        await page.GetByText("All 16 steps").ClickAsync();
         await Expect(page.Locator(".all li.done", new() { HasText = "glue it in" })).ToHaveCountAsync(1);
     }
 

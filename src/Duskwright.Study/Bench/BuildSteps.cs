@@ -21,6 +21,8 @@ public static class BuildSteps
     private static readonly string[] SetOutOnce = ["black", "paint", "cover", "lamps"];
 
     internal const string GlueIn = "glue-in";
+    private const string Frost = "frost";
+    private const string Darken = "darken";
     internal const string LastTest = "last-test";
     private const string Label = "Mind the label: air and gloves for solvents and lacquers.";
     private const string QuickGlue = "Quick glue bonds skin, fumes and hazes panes: fresh air, eye protection, and a day to air before panes are closed in.";
@@ -50,9 +52,9 @@ public static class BuildSteps
         return steps.Select(s => s with { SetUpMinutes = s.Minutes > SettingOut && SetOutOnce.Contains(s.Key) ? SettingOut : 0, ShelfMinutes = OnShelf(s, steps) }).ToItemList();
     }
 
-    // It may be handled when the first of what waits for it may begin; a house that is glued in stands where it is.
+    // It may be handled when the first of what waits for it may begin; a house that is glued in stands where it is, sheet and lamps lie anywhere.
     private static int OnShelf(BenchStep step, List<BenchStep> steps) =>
-        step.DryMinutes == 0 || step.Key == GlueIn ? 0 : steps.SelectMany(s => s.After).Where(w => w.Step == step.Key).Select(w => w.DryMinutes).DefaultIfEmpty(step.DryMinutes).Min();
+        step.DryMinutes == 0 || step.Key is GlueIn or Frost or Darken ? 0 : steps.SelectMany(s => s.After).Where(w => w.Step == step.Key).Select(w => w.DryMinutes).DefaultIfEmpty(step.DryMinutes).Min();
 
     /// <summary>The steps that a building must have behind it to stand as it does.</summary>
     /// <param name="building">The building; a step of its maker's own is behind it with the step that waits for it.</param>
@@ -67,8 +69,8 @@ public static class BuildSteps
     {
         BuildingState.Idea => [],
         BuildingState.Shell => ["cut"],
-        BuildingState.Fitted => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit"],
-        _ => ["plan", "cut", "black", "torch", "paint", "glaze", "baffles", "lamps", "tag", "fit", "close", "cover", "drill", "feed", "join", GlueIn, LastTest],
+        BuildingState.Fitted => ["plan", "cut", "black", "torch", "paint", Frost, "glaze", "baffles", "lamps", "tag", Darken, "fit"],
+        _ => ["plan", "cut", "black", "torch", "paint", Frost, "glaze", "baffles", "lamps", "tag", Darken, "fit", "close", "cover", "drill", "feed", "join", GlueIn, LastTest],
     };
 
     private static IEnumerable<BenchStep> House(Town town, Building building)
@@ -80,9 +82,15 @@ public static class BuildSteps
         yield return Step("black", "black out inside, then white where light is to bounce", 15, [After("cut", 2 * Hour)], Day, ["black acrylic", "white acrylic"], Label);
         yield return Step("torch", "hold a torch inside in the dark and seal the leaks", 4, [After("black", 2 * Hour)]);
         yield return Step("paint", "paint outside", 20, [After("torch", 0)], Day, ["acrylic paint"], Label, Memory);
+        var frosted = building.Storeys.Sum(s => s.Rooms.Sum(r => r.Windows.Count(w => w.Pane?.Material == PaneMaterial.Frosted)));
+        if (frosted > 0)
+        {
+            yield return Step(Frost, $"coat clear sheet on both faces for {(frosted == 1 ? "the frosted pane" : $"{frosted} frosted panes")}, let it dry and cut", 5 + frosted, [], 2 * Hour, ["clear sheet", "matt varnish"], Label, Memory);
+        }
+
         if (windows > 0)
         {
-            yield return Step("glaze", windows == 1 ? "glaze the window" : $"frost and glaze {windows} windows", 3 * windows, [After("paint", Day), After("black", Day)], Day, ["clear or tracing sheet", "canopy-type PVA"], $"Use a canopy-type PVA. {QuickGlue}");
+            yield return Step("glaze", windows == 1 ? "glaze the window" : $"glaze {windows} windows", (3 * windows) - frosted, [After("paint", Day), After("black", Day), After(Frost, 2 * Hour)], Day, ["clear or tracing sheet", "canopy-type PVA"], $"Use a canopy-type PVA. {QuickGlue}");
         }
 
         if (rooms > 1)
@@ -95,7 +103,8 @@ public static class BuildSteps
             yield return step;
         }
 
-        yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"], Fitting);
+        yield return Step(Darken, "darken bright wire and solder, and the edges of the lamps' card", 5, [After("tag", 0)], 2 * Hour, ["matt black acrylic"], PowerOff, Memory);
+        yield return Step("fit", $"fit {Counted(lamps)}, anchor the wire and leave a loop", 4.5 * lamps, [After("tag", 0), After(Darken, Hour), After("torch", 0), After("baffles", 2 * Hour), After("glaze", 6 * Hour)], 2 * Hour, ["PVA", "thread or tape"], Fitting);
         yield return lifts
             ? Step("close", "try the lift-off roof and look in the dark from all sides", 8, [After("fit", 2 * Hour), After("glaze", Day)]) with { Tests = [StageTests.RoofOff, StageTests.TurnedRound, StageTests.InTheDark] }
             : Step("close", "test, look in the dark from all sides, and glue the roof on", 8, [After("fit", 2 * Hour), After("glaze", Day)], Day, ["PVA"], PowerOff) with { Seals = true, Tests = [StageTests.RoofOff, StageTests.TurnedRound, StageTests.InTheDark] };
@@ -127,7 +136,7 @@ public static class BuildSteps
     private static IEnumerable<BenchStep> LampSteps(Town town, Building building, int lamps)
     {
         var readyWired = (building.Led ?? town.Wiring.Led) is { } id && Catalogue.FindLamp(town, id)?.Kind == LampKind.ReadyWired;
-        yield return Step("lamps", $"mark plus (the long leg) before trimming, then solder and sleeve {Counted(lamps)}", (readyWired ? 5 : 10) * lamps, [After("plan", 0)], 0, ["solder", "wire", "resistors", "sleeve"], "The tip is at 350 °C: stand, eye protection, fumes away from your face, away from the model; wash your hands afterwards.");
+        yield return Step("lamps", $"set {Counted(lamps)} on card, mark plus (the long leg) before trimming, then solder, tin and sleeve", (readyWired ? 5 : 10) * lamps, [After("plan", 0)], 0, ["solder", "wire", "resistors", "sleeve"], "The tip is at 350 °C: stand, eye protection, fumes away from your face, away from the model; wash your hands afterwards.");
         yield return Step("tag", $"test and tag {Counted(lamps)}", 1.5 * lamps, [After("lamps", 0)], 0, ["labels"], "First power through a resistor: a bare lamp on a pack burns out.") with { Tests = [StageTests.OnTheBench] };
     }
 

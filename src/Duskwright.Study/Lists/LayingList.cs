@@ -13,6 +13,17 @@ public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes
     /// <summary>The ids of the taps whose pair is laid before the first step.</summary>
     public ItemList<string> LaidTaps { get; init; } = [];
 
+    /// <summary>What is done for the pair of one house: neighbours lifted out that stand over its way, the pair pulled, neighbours set back.</summary>
+    /// <param name="building">Its key.</param>
+    /// <returns>The rows in order; none where its pair is laid already, or where it has no place on the board.</returns>
+    public ItemList<LayingRow> Around(string building)
+    {
+        var own = Rows.ToList().FindIndex(r => r.Building == building && r.Act is LayingAct.PullFirst or LayingAct.SetDown);
+        return own < 0
+            ? []
+            : Rows.Take(own).Reverse().TakeWhile(r => r.Act == LayingAct.TakeOut).Reverse().Append(Rows[own]).Concat(Rows.Skip(own + 1).TakeWhile(r => r.Act == LayingAct.PutBack)).ToItemList();
+    }
+
     /// <summary>What stands and what is pulled after a number of steps.</summary>
     /// <param name="steps">How many steps are done, from 0 to the number of <see cref="Rows"/>.</param>
     /// <returns>The keys of the houses in their places, and of those whose pair is pulled, with the ids of the taps that are laid.</returns>

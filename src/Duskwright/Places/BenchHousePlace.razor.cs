@@ -33,6 +33,9 @@ public partial class BenchHousePlace
 
     private string Where => Work is { Steps: var steps } && Now is { } now ? $"step {steps.ToList().IndexOf(now) + 1} of {steps.Count}" : "all done";
 
+    // Neighbours that stand over its way are lifted out for it and set back.
+    private List<string> OnTheBoard => Now?.Step.Key is "feed" or "drill" ? [.. Open.Study.Laying.Around(Key).Select(r => r.Do)] : [];
+
     private string MendAddress => House?.Supply is { } supply ? $"/bench?at=pack:{Uri.EscapeDataString(supply)}" : "/bench";
 
     private List<(LogEntry Entry, string Words)> Entries => [.. Open.Town.StandingLog().Where(l => l.Building == Key).Reverse().Select(l => (l, Told(l)))];

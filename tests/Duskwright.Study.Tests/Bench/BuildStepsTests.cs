@@ -38,6 +38,7 @@ public class BuildStepsTests
     [InlineData("black", "solvents and lacquers")]
     [InlineData("glaze", "Quick glue")]
     [InlineData("lamps", "350 °C")]
+    [InlineData("darken", "Power off")]
     [InlineData("tag", "First power through a resistor")]
     [InlineData("fit", "Quick glue")]
     [InlineData("cover", "Power off")]
@@ -74,6 +75,20 @@ public class BuildStepsTests
     [Fact]
     public void A_roof_that_lifts_off_seals_nothing() =>
         Assert.Equal(["glue-in"], BuildSteps.Of(Nowhere, House(BuildingState.Idea) with { Roof = new Roof { LiftsOff = true } }).Where(s => s.Seals).Select(s => s.Key));
+
+    // Common practice, no source: both faces of a sheet are coated alike and dry before the panes are cut from it and glued in.
+    [Fact]
+    public void Frosted_panes_are_coated_and_dry_before_the_windows_are_glazed_and_clear_ones_are_not()
+    {
+        Building Glazed(PaneMaterial material) => House(BuildingState.Idea) with { Storeys = [new Storey { Rooms = [new Room { Windows = [Pane with { Pane = new Pane { Material = material } }] }] }] };
+        Assert.Contains(BuildSteps.Of(Nowhere, Glazed(PaneMaterial.Frosted)).Single(s => s.Key == "glaze").After, w => w is { Step: "frost", DryMinutes: 120 });
+        Assert.DoesNotContain(BuildSteps.Of(Nowhere, Glazed(PaneMaterial.Clear)), s => s.Key == "frost" || s.After.Any(w => w.Step == "frost"));
+    }
+
+    // Common practice, no source: what shines beside a lamp is seen through the pane, so it is dark before the lamp goes in.
+    [Fact]
+    public void Bright_wire_is_dark_before_the_lamps_are_fitted() =>
+        Assert.Contains(BuildSteps.Of(Nowhere, House(BuildingState.Idea)).Single(s => s.Key == "fit").After, w => w.Step == "darken");
 
     [Fact]
     public void Nothing_is_switched_on_for_a_day_after_gluing_in() =>

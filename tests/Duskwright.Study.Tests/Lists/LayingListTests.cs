@@ -28,6 +28,16 @@ public class LayingListTests
     public void A_glued_house_over_a_hole_asks_for_another_hole() =>
         Assert.Equal("Mill is glued over the way of Inn: give Inn another hole, clear of it.", Assert.Single(TownStudy.Of(Two(BuildingState.Fixed)).Laying.Notes));
 
+    [Fact]
+    public void A_neighbour_that_stands_over_the_way_is_lifted_out_for_a_pair_and_set_back()
+    {
+        var town = Two(BuildingState.Fitted) with { Routes = [new Route { Building = "mill", Points = [], Length = Length.FromMetres(1), Laid = true }] };
+        Assert.Equal(
+            ["Lift Mill out; its pair stays in its hole", "Pull the pair of Inn through hole 1 and set it down", "Set Mill back"],
+            TownStudy.Of(town).Laying.Around("inn").Select(r => r.Do));
+        Assert.Empty(TownStudy.Of(town).Laying.Around("nowhere"));
+    }
+
     // The hole of each house lies under the other.
     private static Town Two(BuildingState mill)
     {
