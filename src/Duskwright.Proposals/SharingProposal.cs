@@ -3,6 +3,7 @@ using Duskwright.Harness.Sharing;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
+using Duskwright.Proposals.Sharing;
 using Duskwright.Study.Sums;
 
 namespace Duskwright.Proposals;
@@ -18,8 +19,8 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
     /// <summary>Share of its current that a pack keeps for what is built later: common practice, no source.</summary>
     public const double SpareShare = 0.25;
 
-    // A switch lights up to so many lamps: common practice, no source.
-    private const int LampsPerSwitch = 20;
+    /// <summary>What of the wishes could not be met, or is to be minded, a sentence each.</summary>
+    public ItemList<string> Notes { get; init; } = [];
 
     /// <summary>Shares all lamps that are not fixed to a pack over as few packs as last the show.</summary>
     /// <param name="town">The town; its packs are kept, or where it has none, packs like <paramref name="usual"/> are added.</param>
@@ -27,72 +28,69 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
     /// <param name="spareShare">Share of its current that each pack keeps for what is built later, 0 or more.</param>
     /// <param name="cancel">Stops the search.</param>
     /// <returns>The proposal.</returns>
-    public static SharingProposal Of(Town town, Supply usual, double spareShare = SpareShare, CancellationToken cancel = default)
+    public static SharingProposal Of(Town town, Supply usual, double spareShare = SpareShare, CancellationToken cancel = default) =>
+        Of(town, usual, new SharingWishes { SpareShare = spareShare }, null, cancel);
+
+    /// <summary>Shares all lamps as the maker wishes.</summary>
+    /// <param name="town">The town; its packs are kept, or where it has none, packs like <paramref name="usual"/> are added.</param>
+    /// <param name="usual">The pack to add.</param>
+    /// <param name="wishes">What is asked beside the fewest packs.</param>
+    /// <param name="better">Hears each better proposal as it is found.</param>
+    /// <param name="cancel">Stops the search; the best proposal so far is given.</param>
+    /// <returns>The proposal.</returns>
+    public static SharingProposal Of(Town town, Supply usual, SharingWishes wishes, IProgress<SharingProposal>? better, CancellationToken cancel)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(spareShare);
-        var supplies = town.Supplies.Count > 0 ? town.Supplies : Enough(town, usual, spareShare);
-        var wired = Wired(town, supplies[0]);
-        var buildings = PackCapacity.Loads(wired);
+        ArgumentOutOfRangeException.ThrowIfNegative(wishes.SpareShare);
+        var supplies = town.Supplies.Count > 0 ? town.Supplies.Concat(More(town, wishes.MorePacks)).ToItemList() : Enough(town, usual, wishes.SpareShare);
+        var keep = SharedUnits.MustKeepSwitches(town) || (wishes.KeepSwitches && town.SwitchGroups.Count > 0);
+        var (units, torn) = keep ? SharedUnits.Switches(town) : (SharedUnits.Houses(town, Wired(town, supplies[0])), null);
+        if (torn is not null || units.Count == 0)
+        {
+            return new SharingProposal(null, 0, 0, torn is null, torn ?? "No building has a lamp yet.");
+        }
 
         // Packs of the same cells give the same; working it out runs one down.
-        var gives = supplies.Select(Cells).Distinct().ToDictionary(s => s, s => (int)(1e6 * PackCapacity.Amperes(town, s) / (1 + spareShare)));
-        var packs = supplies.Select(s => new PackSlot(s.Id, gives[Cells(s)])).ToList();
+        var gives = supplies.Select(Cells).Distinct().ToDictionary(s => s, s => (int)(1e6 * PackCapacity.Amperes(town, s) / (1 + wishes.SpareShare)));
         var index = supplies.Select((s, i) => (s.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
-        var supplyOfGroup = town.SwitchGroups.ToDictionary(g => g.Id, g => g.Supply, StringComparer.Ordinal);
-        var groupOf = town.Buildings.ToDictionary(b => b.Key, b => b.SwitchGroup, StringComparer.Ordinal);
-        var loads = buildings.Select(b => new SharedLoad(
-            b.Building.Name,
-            (int)Math.Ceiling(1e6 * b.Amperes),
-            b.Building.Place?.At.X.Metres ?? b.Building.Distance?.Metres ?? b.Building.PairLength?.Metres ?? 0,
-            b.Building.Place?.At.Y.Metres ?? 0,
-            b.Building.Pack is { } wished ? index[wished] : b.Building.State == BuildingState.Fixed && groupOf[b.Building.Key] is { } group && supplyOfGroup[group] is { } pinned ? index[pinned] : null)).ToList();
-        if (loads.Count == 0)
-        {
-            return new SharingProposal(null, 0, 0, true, "No building has a lamp yet.");
-        }
+        var loads = units.Select(u => new SharedLoad(u.Name, (int)Math.Ceiling(1e6 * u.Amperes), u.X, u.Y, u.Pack is { } pack ? index[pack] : null)).ToList();
 
-        var answer = SharingSolver.Solve(new SharingProblem([.. loads], [.. packs]), new SharingSettings(), cancel);
-        if (answer.Infeasible is { } why)
-        {
-            return new SharingProposal(null, 0, 0, false, $"{why}.");
-        }
+        // What is to stay stays, even where it asks too much; such a pack gets nothing more.
+        var stays = supplies.Select((_, p) => loads.Where(l => l.PinnedPack == p).Sum(l => l.Microamperes)).ToList();
+        var overfull = supplies.Zip(stays).Where(x => x.Second > gives[Cells(x.First)])
+            .Select(x => string.Create(CultureInfo.InvariantCulture, $"What is to stay on pack {x.First.Id} takes {x.Second / 1000.0:0.#} mA, and it may give {gives[Cells(x.First)] / 1000.0:0.#} mA: nothing more is hung on it.")).ToList();
+        var problem = new SharingProblem([.. loads], [.. supplies.Zip(stays, (s, on) => new PackSlot(s.Id, Math.Max(on, gives[Cells(s)])))]);
+        var (answer, notes) = wishes.NeighboursApart && !keep
+            ? NeighboursApart.Solve(problem, cancel)
+            : (SharingSolver.Solve(problem, new SharingSettings(), better is null ? null : new Passed(a => better.Report(Made(a, []))), cancel), []);
+        return answer.Infeasible is { } why
+            ? new SharingProposal(null, 0, 0, false, $"{why}.")
+            : Made(answer, wishes.NeighboursApart && keep ? ["Scenes or lamps name their switches, so these stay as they are, and neighbours on one switch go dark together: hang them on different switches first."] : notes);
 
-        var used = answer.PackOf.Distinct().Order().ToList();
-        var kept = town.Supplies.Count > 0 ? supplies : used.Select((p, i) => supplies[p] with { Id = Number(i + 1) }).ToItemList();
-        var (groups, places) = Switches(kept, town.Supplies.Count > 0 ? [.. Enumerable.Range(0, supplies.Count)] : used, answer, buildings.Select(b => (b.Building.Key, b.Lamps)).ToList());
-        return new SharingProposal(new AcceptSharing(kept, groups, places), answer.PacksUsed, answer.PacksLowerBound, answer.Proven, null);
+        SharingProposal Made(SharingAnswer shared, ItemList<string> said)
+        {
+            var used = shared.PackOf.Distinct().Order().ToList();
+            var packs = town.Supplies.Count > 0 ? [.. Enumerable.Range(0, supplies.Count).Where(p => p < town.Supplies.Count || used.Contains(p))] : used;
+            var kept = packs.Select((p, i) => town.Supplies.Count > 0 ? supplies[p] : supplies[p] with { Id = Number(i + 1) }).ToItemList();
+            var on = packs.Select(p => units.Where((_, u) => shared.PackOf[u] == p).ToList()).ToList();
+            var (groups, places) = SwitchesAnew.Of(town, kept, on);
+            var pocket = Pocket.TooSmall(town, kept);
+            return new SharingProposal(new AcceptSharing(kept, groups, places), shared.PacksUsed, shared.PacksLowerBound, shared.Proven, null)
+            {
+                Notes = overfull.Concat(said).Concat(pocket is null ? [] : [pocket]).ToItemList(),
+            };
+        }
+    }
+
+    // More packs like the commonest of the town, under numbers that are free.
+    private static IEnumerable<Supply> More(Town town, int packs)
+    {
+        var like = town.Supplies.GroupBy(Cells).MaxBy(g => g.Count())!.Key with { ChargeLeft = 1 };
+        return Enumerable.Range(1, town.Supplies.Count + packs).Select(Number).Where(n => town.Supplies.All(s => s.Id != n)).Take(packs).Select(n => like with { Id = n });
     }
 
     private static Supply Cells(Supply supply) => supply with { Id = "", Name = null, Fuse = null };
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static (ItemList<SwitchGroup> Groups, ItemList<BuildingOnGroup> Places) Switches(
-        ItemList<Supply> supplies, List<int> packs, SharingAnswer answer, List<(string Key, int Lamps)> buildings)
-    {
-        var (groups, places) = (new List<SwitchGroup>(), new List<BuildingOnGroup>());
-        for (var p = 0; p < packs.Count; p++)
-        {
-            var here = buildings.Where((_, i) => answer.PackOf[i] == packs[p]).ToList();
-            var lampsHere = here.Sum(b => b.Lamps);
-            var switches = Math.Max(1, (int)Math.Ceiling(lampsHere / (double)LampsPerSwitch));
-            var (onThis, lamps) = (0, 0);
-            for (var s = 0; s < switches && here.Count > 0; s++)
-            {
-                var id = SwitchLetter(groups.Count);
-                groups.Add(new SwitchGroup { Id = id, Supply = supplies[p].Id });
-                while (onThis < here.Count && (s == switches - 1 || lamps < lampsHere * (s + 1) / switches))
-                {
-                    lamps += here[onThis].Lamps;
-                    places.Add(new BuildingOnGroup(here[onThis++].Key, id));
-                }
-            }
-        }
-
-        return (groups.ToItemList(), places.ToItemList());
-    }
-
-    private static string SwitchLetter(int index) => index < 26 ? ((char)('A' + index)).ToString() : $"{(char)('A' + (index / 26) - 1)}{(char)('A' + (index % 26))}";
 
     // All lamps on one pack, to read their currents; the packs are then cut to size.
     private static Town Wired(Town town, Supply supply) =>
@@ -112,5 +110,11 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
         var load = PackCapacity.Loads(Wired(town, usual)).Sum(b => b.Amperes);
         var count = 2 * (int)Math.Max(1, Math.Ceiling(load / capacity));
         return Enumerable.Range(1, count).Select(n => usual with { Id = Number(n), Name = null }).ToItemList();
+    }
+
+    // Tells on what it hears, on the thread that tells it.
+    private sealed class Passed(Action<SharingAnswer> on) : IProgress<SharingAnswer>
+    {
+        public void Report(SharingAnswer value) => on(value);
     }
 }

@@ -19,11 +19,13 @@ public class PinnedTests
     }
 
     [Fact]
-    public void A_pack_that_cannot_carry_what_is_to_stay_on_it_is_named()
+    public void A_pack_that_cannot_carry_what_is_to_stay_on_it_is_named_and_gets_nothing_more()
     {
         var town = Row();
-        var crowded = town with { Buildings = town.Buildings.Select(b => b with { Leds = 50, Pack = "2" }).ToItemList() };
-        Assert.Contains("Pack 2 may give", SharingProposal.Of(crowded, town.Supplies[0], 0, TestContext.Current.CancellationToken).Why, StringComparison.Ordinal);
+        var crowded = town with { Buildings = town.Buildings.Select(b => b with { Leds = 80, Pack = b.Key == "house-2" ? null : "2" }).ToItemList() };
+        var proposal = SharingProposal.Of(crowded, town.Supplies[0], 0, TestContext.Current.CancellationToken);
+        Assert.Contains("What is to stay on pack 2 takes", Assert.Single(proposal.Notes), StringComparison.Ordinal);
+        Assert.Equal("1", SupplyOf(proposal.Edit!.Apply(crowded), "house-2"));
     }
 
     [Fact]

@@ -36,14 +36,17 @@ internal sealed class Districts
     }
 
     /// <summary>Draws the districts of a sharing together; nothing pinned moves and no pack is overloaded.</summary>
-    internal static int[] Draw(SharingProblem problem, int[] packOf, CancellationToken cancel)
+    internal static int[] Draw(SharingProblem problem, int[] packOf, Action<int[]> closer, CancellationToken cancel)
     {
+        closer(packOf);
         var best = Improved(problem, packOf, cancel);
+        closer(best.PackOf);
         foreach (var start in DistrictStarts.Of(problem, packOf))
         {
             if (Improved(problem, start, cancel) is var other && other.Cost < best.Cost - 1e-12)
             {
                 best = other;
+                closer(best.PackOf);
             }
         }
 

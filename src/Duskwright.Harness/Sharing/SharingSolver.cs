@@ -12,7 +12,15 @@ public static class SharingSolver
     /// <param name="settings">Seed and deterministic limit.</param>
     /// <param name="cancel">Stops the search; the best answer so far is given.</param>
     /// <returns>The answer, or why there is none.</returns>
-    public static SharingAnswer Solve(SharingProblem problem, SharingSettings settings, CancellationToken cancel = default)
+    public static SharingAnswer Solve(SharingProblem problem, SharingSettings settings, CancellationToken cancel = default) => Solve(problem, settings, null, cancel);
+
+    /// <summary>Shares the loads and tells better answers as they come.</summary>
+    /// <param name="problem">Loads and packs.</param>
+    /// <param name="settings">Seed and deterministic limit.</param>
+    /// <param name="better">Hears each better answer: one filled at once, one of the fewest packs, and then those whose districts lie closer together.</param>
+    /// <param name="cancel">Stops the search; the best answer so far is given.</param>
+    /// <returns>The answer, or why there is none.</returns>
+    public static SharingAnswer Solve(SharingProblem problem, SharingSettings settings, IProgress<SharingAnswer>? better, CancellationToken cancel)
     {
         var (loads, packs) = (problem.Loads, problem.Packs);
         if (loads.FirstOrDefault(l => packs.All(p => p.CapacityMicroamperes < l.Microamperes)) is { } tooLarge)
@@ -30,10 +38,17 @@ public static class SharingSolver
             return new SharingAnswer([], 0, 0, true, null);
         }
 
+        if (better is not null && FilledAtOnce.Share(problem) is { } first)
+        {
+            better.Report(new SharingAnswer([.. first], first.Distinct().Count(), 1, false, null));
+        }
+
         if (FewestPacks.Share(problem, cancel) is { } columns)
         {
             var used = columns.PackOf.Distinct().Count();
-            return new SharingAnswer([.. Districts.Draw(problem, columns.PackOf, cancel)], used, columns.AtLeast, used == columns.AtLeast, null);
+            return Answer(Districts.Draw(problem, columns.PackOf, closer => better?.Report(Answer(closer)), cancel));
+
+            SharingAnswer Answer(int[] packOf) => new([.. packOf], used, columns.AtLeast, used == columns.AtLeast, null);
         }
 
         // Columns that are rounded up found none: the loads themselves may still fit, or it is proved that they do not.
@@ -47,7 +62,7 @@ public static class SharingSolver
                 : "No sharing was found within the limit");
         }
 
-        var packOf = Districts.Draw(problem, [.. PackOf(solver, on)], cancel);
+        var packOf = Districts.Draw(problem, [.. PackOf(solver, on)], _ => { }, cancel);
         return new SharingAnswer([.. packOf], inUse.Count(u => solver.BooleanValue(u)), (int)Math.Ceiling(solver.BestObjectiveBound - 1e-6), status == CpSolverStatus.Optimal, null);
     }
 

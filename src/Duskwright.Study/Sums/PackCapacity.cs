@@ -40,6 +40,14 @@ public static class PackCapacity
         .Select(b => new BuildingLoad(b.Building, b.Lamps.Count, b.Lamps.Sum(l => LampLaws.Of(l.Part).At(Resolver.NominalVolts(town, l.SwitchGroup), l.ResistorOhms.Typical + l.TailOhms).Amps)))
         .ToItemList();
 
+    /// <summary>What each building's lamps on one switch take at the nominal voltage of its supply.</summary>
+    /// <param name="town">The town.</param>
+    /// <returns>One for each building and switch, in the order of the document; lamps that hang on no switch are not among them.</returns>
+    public static ItemList<SwitchLoad> LoadsBySwitch(Town town) => town.Buildings
+        .SelectMany(b => Resolver.Lamps(town, b).Where(l => l.SwitchGroup is not null).GroupBy(l => l.SwitchGroup!).Select(g => new SwitchLoad(
+            b, g.Key, g.Count(), g.Sum(l => LampLaws.Of(l.Part).At(Resolver.NominalVolts(town, g.Key), l.ResistorOhms.Typical + l.TailOhms).Amps))))
+        .ToItemList();
+
     private static LampPart CommonestLamp(Town town) =>
         town.Buildings.SelectMany(b => Resolver.Lamps(town, b)).GroupBy(l => l.Part).MaxBy(g => g.Count())?.Key ?? Usual.LampOf(town, null);
 }
@@ -49,3 +57,10 @@ public static class PackCapacity
 /// <param name="Lamps">How many lamps it has.</param>
 /// <param name="Amperes">Its current, A.</param>
 public sealed record BuildingLoad(Building Building, int Lamps, double Amperes);
+
+/// <summary>What a building takes of one switch.</summary>
+/// <param name="Building">The building.</param>
+/// <param name="SwitchGroup">The switch group's id.</param>
+/// <param name="Lamps">How many lamps it has on it.</param>
+/// <param name="Amperes">Their current, A.</param>
+public sealed record SwitchLoad(Building Building, string SwitchGroup, int Lamps, double Amperes);

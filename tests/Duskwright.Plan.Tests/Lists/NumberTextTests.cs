@@ -60,6 +60,6 @@ public class NumberTextTests
     {
         var list = BuildingList.Read("Chandlery, 4, \"18 1/2 in\"\nMill, 2, 4.5 m", "cm");
         Assert.Equal([469.9, 4500], list.Town!.Buildings.Select(b => Math.Round(b.Distance!.Value.Millimetres, 3)));
-        Assert.Empty(list.Assumptions.Where(a => a.StartsWith("Lengths", StringComparison.Ordinal)));
+        Assert.DoesNotContain(list.Assumptions, a => a.StartsWith("Lengths", StringComparison.Ordinal));
     }
 }
