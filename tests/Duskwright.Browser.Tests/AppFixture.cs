@@ -89,7 +89,10 @@ public sealed class AppFixture : IAsyncLifetime
     }
 
     /// <summary>Opens a plain page of the bench on a phone.</summary>
-    public async Task<IPage> OpenHandheldAsync(string place, bool dark = false)
+    public Task<IPage> OpenHandheldAsync(string place, bool dark = false) => OpenPlainAsync($"{Address}/{place}", dark);
+
+    /// <summary>Opens a plain page of any address on a phone.</summary>
+    public async Task<IPage> OpenPlainAsync(string address, bool dark = false)
     {
         var page = await NewPageAsync(new()
         {
@@ -97,7 +100,7 @@ public sealed class AppFixture : IAsyncLifetime
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             HasTouch = true,
         });
-        await page.GotoAsync($"{Address}/{place}");
+        await page.GotoAsync(address);
         return page;
     }
 

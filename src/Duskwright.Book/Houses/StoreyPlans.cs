@@ -10,7 +10,6 @@ public static class StoreyPlans
 {
     private const double Between = 12;
     private const double Margin = 6;
-    private const double Reach = 4.5;
     private const double Glass = 1.6;
 
     /// <summary>Draws the floors.</summary>
@@ -40,7 +39,7 @@ public static class StoreyPlans
             var rooms = plan.Rooms.Where(r => r.Storey == number).ToList();
             parts.AddRange(rooms.Select(r => Room(r, at, chosen, pen)));
             parts.Add(new Part(Enum.GetValues<WallSide>().SelectMany(w => plan.Windows(w).Where(p => p.Storey == number).Select<WindowPlan, Mark>(p => Opening(plan, p, w, at, lit))).ToItemList()));
-            parts.AddRange(rooms.SelectMany(r => r.Lamps.Select((l, i) => Lamp(r, l, i, at, chosen, pen))));
+            parts.AddRange(rooms.SelectMany(r => r.Lamps.Select((l, i) => LampInHand.Of(r, i, (at + r.Left + l.FromLeft, -l.FromFront), $"lamp, {Trace.N(l.FromFront)} mm behind the front wall", chosen, pen))));
         }
 
         return new Drawing($"{result.Building.Name}, its floors from above, the front below", -Margin, -plan.Depth - Margin, (plan.Storeys.Count * step) - Between + (2 * Margin), plan.Depth + Margin + (7 * pen), pen, parts.ToItemList());
@@ -74,22 +73,5 @@ public static class StoreyPlans
             _ => Trace.Rectangle(at - (Glass / 2), -plan.Depth + left, Glass, wide),
         };
         return new Stroke(path, window.Lamplit ? Inks.Pane : Inks.Card) { Lit = lit };
-    }
-
-    private static Part Lamp(RoomPlan room, LampPlan lamp, int index, double at, string? chosen, double pen)
-    {
-        var key = $"lamp:{room.Storey}/{room.Index}/{index}";
-        var (x, y) = (at + room.Left + lamp.FromLeft, -lamp.FromFront);
-        return new Part(
-        [
-            new Stroke(Trace.Circle(x, y, Reach), Inks.Touch),
-            .. HouseElevation.LampAt(x, y, lamp.Lamp.Name, pen),
-            .. key == chosen ? (Mark[])[new Stroke(Trace.Circle(x, y, Reach - 1), Inks.Ring)] : [],
-        ])
-        {
-            Key = key,
-            Chosen = key == chosen,
-            Words = $"{lamp.Lamp.Name}, lamp, {Trace.N(lamp.FromFront)} mm behind the front wall",
-        };
     }
 }

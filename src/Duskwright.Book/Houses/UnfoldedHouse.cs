@@ -12,7 +12,6 @@ public static class UnfoldedHouse
     private const double Between = 16;
     private const double Margin = 9;
     private const double Handle = 1.6;
-    private const double Reach = 4.5;
 
     /// <summary>Draws the walls.</summary>
     /// <param name="result">The building.</param>
@@ -37,7 +36,7 @@ public static class UnfoldedHouse
             left += width + Between;
         }
 
-        parts.AddRange(plan.Rooms.SelectMany(r => r.Lamps.Select((l, i) => Lamp(r, l, i, chosen, pen))));
+        parts.AddRange(plan.Rooms.SelectMany(r => r.Lamps.Select((l, i) => LampInHand.Of(r, i, (r.Left + l.FromLeft, -r.Floor - l.AboveFloor), $"lamp behind the front, {Trace.N(l.AboveFloor)} mm above the floor", chosen, pen))));
         var right = left - Between;
         walls.Add(new Part([new Stroke(Trace.Segment(-Margin, 0, right + Margin, 0), Inks.Outline)]));
         var top = plan.WallHeight + plan.Rise + 4;
@@ -64,7 +63,7 @@ public static class UnfoldedHouse
         {
             yield return new Part(
             [
-                new Stroke(Trace.Circle(left + w, top, Reach), Inks.Touch),
+                new Stroke(Trace.Circle(left + w, top, LampInHand.Reach), Inks.Touch),
                 new Stroke(Trace.Rectangle(left + w - Handle, top - Handle, 2 * Handle, 2 * Handle), Inks.Glow),
             ])
             {
@@ -73,23 +72,6 @@ public static class UnfoldedHouse
             };
             yield return new Part([new Lettering(left + (w / 2), top - (1.8 * pen), size, Inks.Small, Anchor.Middle)]);
         }
-    }
-
-    private static Part Lamp(RoomPlan room, LampPlan lamp, int index, string? chosen, double pen)
-    {
-        var key = $"lamp:{room.Storey}/{room.Index}/{index}";
-        var (x, y) = (room.Left + lamp.FromLeft, -room.Floor - lamp.AboveFloor);
-        return new Part(
-        [
-            new Stroke(Trace.Circle(x, y, Reach), Inks.Touch),
-            .. HouseElevation.LampAt(x, y, lamp.Lamp.Name, pen),
-            .. key == chosen ? (Mark[])[new Stroke(Trace.Circle(x, y, Reach - 1), Inks.Ring)] : [],
-        ])
-        {
-            Key = key,
-            Chosen = key == chosen,
-            Words = $"{lamp.Lamp.Name}, lamp behind the front, {Trace.N(lamp.AboveFloor)} mm above the floor",
-        };
     }
 
     private static string Named(WallSide wall) => wall switch { WallSide.Front => "front", WallSide.Right => "right side", WallSide.Back => "back", _ => "left side" };

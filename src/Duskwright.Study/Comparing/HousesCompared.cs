@@ -22,6 +22,7 @@ internal static class HousesCompared
         said.Add(was.Circuit != now.Circuit, now.Circuit == 0 ? "on no pack now" : $"on pack {now.Circuit}, was {(was.Circuit == 0 ? "on none" : $"{was.Circuit}")}");
         said.Add("its pair is", now.PairLength, was.PairLength);
         said.Add(was.Wire.Id != now.Wire.Id, $"of {now.Wire.Name}, was {was.Wire.Name}");
+        said.Add((before.Tile, before.Pack, before.FeedHole, before.Wireway) != (after.Tile, after.Pack, after.FeedHole, after.Wireway), "keeps to another tile, pack, hole or wireway");
         said.Add(before.Storeys.Count != after.Storeys.Count, $"has {Count(after.Storeys.Count, "storey")}, was {before.Storeys.Count}");
         said.Add(Rooms(before) != Rooms(after), $"has {Count(Rooms(after), "room")}, was {Rooms(before)}");
         said.Add(Windows(before) != Windows(after), $"has {Count(Windows(after), "window")}, was {Windows(before)}");

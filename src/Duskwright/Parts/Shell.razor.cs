@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Plan.Checks;
 using Duskwright.Study.Figures;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components.Routing;
@@ -18,6 +19,8 @@ public partial class Shell
     private string HourWords => $"{Math.Floor(View.Hour):0}:{(int)Math.Round(View.Hour % 1 * 60) % 60:00}";
 
     private string LuxWords => FigureText.Of(View.Lux, "lx");
+
+    private static bool IsOfOpening(Problem problem) => problem.Rule is "open-elsewhere" or "no-file" or "not-readable" or "not-a-town" or "cut-short" or "damaged" or "newer-version";
 
     private string FileWords => Open.FileName is { } name ? $"Kept in your file {name}" : "Your files";
 

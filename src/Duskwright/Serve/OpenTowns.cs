@@ -83,7 +83,7 @@ public sealed class OpenTowns(WebApplicationOptions options, string? home = null
 
         if (found.App is { } app)
         {
-            await app.DisposeAsync();
+            await ServeApp.EndAsync(app);
             found.Town.Dispose();
             Changed?.Invoke();
         }

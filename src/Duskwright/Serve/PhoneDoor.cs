@@ -98,7 +98,7 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
 
         if (app is not null)
         {
-            await app.DisposeAsync();
+            await ServeApp.EndAsync(app);
             Changed?.Invoke();
         }
     }

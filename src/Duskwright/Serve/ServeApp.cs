@@ -21,6 +21,8 @@ public static class ServeApp
     /// <summary>An address of this machine at whatever port is free.</summary>
     internal const string AnyPort = "http://127.0.0.1:0";
 
+    private static readonly TimeSpan LongestGoodbye = TimeSpan.FromSeconds(3);
+
     /// <summary>Builds the app without starting it.</summary>
     /// <param name="options">Arguments and paths of the host.</param>
     /// <param name="town">The town to open.</param>
@@ -125,6 +127,16 @@ public static class ServeApp
         await Console.Out.WriteLineAsync($"Duskwright is at {app.Urls.First()}  (Ctrl+C ends it)".AsMemory(), cancel);
         await app.WaitForShutdownAsync(cancel);
         return ExitCode.Fine;
+    }
+
+    /// <summary>Ends an app: its pages are told first, so that none is cut off in the middle of a word.</summary>
+    /// <param name="app">The app.</param>
+    /// <returns>When it is ended.</returns>
+    internal static async Task EndAsync(WebApplication app)
+    {
+        using var patience = new CancellationTokenSource(LongestGoodbye);
+        await app.StopAsync(patience.Token);
+        await app.DisposeAsync();
     }
 
     private static string FreeUrl(int wished)

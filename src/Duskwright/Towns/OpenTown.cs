@@ -286,6 +286,18 @@ public sealed class OpenTown : IDisposable
     /// <summary>Forgets what kept a change from being made by somebody who may only look: they have gone on.</summary>
     public void GoOn() => _refused = [];
 
+    /// <summary>Forgets what kept the last change from being made: it has been read.</summary>
+    public void Heard()
+    {
+        _refused = [];
+        if (!_lookOnly)
+        {
+            _desk.Trouble = [];
+        }
+
+        _desk.Tell();
+    }
+
     /// <summary>The same town for somebody who may look at it and change nothing.</summary>
     /// <returns>A town that follows this one and refuses every change.</returns>
     public OpenTown ToLookAt() => new(_desk);

@@ -116,6 +116,35 @@ public sealed class HostTests : IAsyncLifetime
         Assert.DoesNotContain("Saltmarrow", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
+    // Ways up the folders that have opened other programs, spelled as they come: OWASP, Web Security Testing Guide 4.2, WSTG-ATHZ-01, from memory.
+    [Fact]
+    public async Task No_address_leads_out_of_the_programs_own_folders()
+    {
+        string[] up = ["../", "..%2f", "..%2F", "%2e%2e/", "%2e%2e%2f", "..%5c", "%252e%252e%252f", "....//"];
+        foreach (var way in up.SelectMany(u => new[] { $"fonts/{u}Duskwright.dll", $"fonts/{u}{u}{u}{u}{u}{u}{u}{u}etc/passwd", $"bench/pictures/{u}{u}etc%2fpasswd", $"take/printed/{u}{u}x.pdf", $"take/{u}saltmarrow.csv" }))
+        {
+            // A Uri would take the dots out itself; a program that attacks does not.
+            var (code, body) = await RawAsync(way);
+            Assert.True(code is 400 or 404, $"{way}: {code}");
+            Assert.DoesNotContain("root:", body, StringComparison.Ordinal);
+            Assert.DoesNotContain("This program cannot be run", body, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("bench/entries")]
+    [InlineData("bench/steps")]
+    [InlineData("take/labels.pdf")]
+    public async Task Nothing_that_a_page_of_another_origin_posts_is_taken(string address)
+    {
+        var before = await _client.GetStringAsync(new Uri("take/town.json", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(address, UriKind.Relative)) { Content = new FormUrlEncodedContent(new Dictionary<string, string> { ["what"] = "note", ["building"] = "chandlery", ["note"] = "from elsewhere", ["lines"] = "Mill, 2, 30 cm" }) };
+        request.Headers.Add("Origin", "http://evil.example");
+        using var answer = await _client.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.Equal(before, await _client.GetStringAsync(new Uri("take/town.json", UriKind.Relative), TestContext.Current.CancellationToken));
+    }
+
     [Fact]
     public async Task The_towns_own_pages_are_answered()
     {
@@ -195,6 +224,17 @@ public sealed class HostTests : IAsyncLifetime
         using var request = new HttpRequestMessage(HttpMethod.Get, "take/town.json") { Headers = { Host = host } };
         using var answer = await _client.SendAsync(request, TestContext.Current.CancellationToken);
         Assert.Equal(code, answer.StatusCode);
+    }
+
+    private async Task<(int Code, string Body)> RawAsync(string way)
+    {
+        using var wire = new System.Net.Sockets.TcpClient();
+        await wire.ConnectAsync(IPAddress.Loopback, _client.BaseAddress!.Port, TestContext.Current.CancellationToken);
+        await using var stream = wire.GetStream();
+        await stream.WriteAsync(System.Text.Encoding.ASCII.GetBytes($"GET /{way} HTTP/1.1\r\nHost: 127.0.0.1:{_client.BaseAddress.Port}\r\nConnection: close\r\n\r\n"), TestContext.Current.CancellationToken);
+        using var reader = new StreamReader(stream);
+        var answer = await reader.ReadToEndAsync(TestContext.Current.CancellationToken);
+        return (int.Parse(answer.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture), answer);
     }
 
     private Task<HttpResponseMessage> Ask(string address) => _client.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);

@@ -72,6 +72,46 @@ public sealed class OpenTownTests : IDisposable
         Assert.Equal(("before", "Go back to before the flood"), (open.Town.Buildings[0].Note, open.UndoLabel));
     }
 
+    // A town that comes from somebody else may be called anything, and so may its houses and pictures.
+    [Theory]
+    [InlineData("../../escaped")]
+    [InlineData("..\\..\\escaped")]
+    [InlineData("/etc/cron.d/escaped")]
+    [InlineData("C:\\Windows\\escaped")]
+    [InlineData("~/.ssh/escaped")]
+    [InlineData("escaped\u0000.json")]
+    [InlineData("CON")]
+    public void A_town_whose_name_is_a_path_is_kept_in_the_makers_folder_all_the_same(string name)
+    {
+        using var open = Opened(null);
+        var hostile = new Town { Name = name, Buildings = [new Building { Name = "../../mill", Leds = 2 }], Board = new Board { Width = Plan.Quantities.Length.FromMillimetres(600), Depth = Plan.Quantities.Length.FromMillimetres(400) } };
+        var read = Plan.Format.TownJson.Read(System.Text.Encoding.UTF8.GetBytes(Plan.Format.TownJson.Write(hostile)));
+        if (read.Town is { } town)
+        {
+            Assert.Empty(open.Begin(town));
+            Assert.Equal(_home.FullName, Path.GetDirectoryName(open.FilePath));
+        }
+
+        Assert.All(Directory.GetFiles(_home.FullName, "*", SearchOption.AllDirectories), f => Assert.Matches("^[a-z0-9.-]+$", Path.GetFileName(f)));
+        Assert.Equal(Path.GetFileName(open.FileStem), open.FileStem);
+        Assert.False(open.HasPicture("../../escaped"));
+        Assert.Null(open.Picture("../../escaped"));
+    }
+
+    [Fact]
+    public void What_was_refused_is_told_until_it_has_been_read()
+    {
+        using var open = Opened(null);
+        var looked = open.ToLookAt();
+        open.TurnTo(Path.Combine(_home.FullName, "nothing.town"));
+        looked.Undo();
+        looked.Heard();
+        Assert.Empty(looked.Trouble);
+        Assert.Equal("no-file", Assert.Single(open.Trouble).Rule);
+        open.Heard();
+        Assert.Empty(open.Trouble);
+    }
+
     [Fact]
     public void A_file_that_cannot_be_opened_leaves_the_town_open_and_is_told()
     {
