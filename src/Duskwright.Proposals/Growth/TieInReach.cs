@@ -55,13 +55,18 @@ internal sealed class TieInReach
             against.Add($"{house.Name} is glued down and its roof does not lift off: nobody reaches its joints.");
         }
 
-        if (house.FeedHole is { } hole && _town.Board!.FeedHoles.First(h => h.Id == hole).Bore is { } bore)
+        var hole = house.FeedHole is { } id ? _town.Board!.FeedHoles.First(h => h.Id == id) : null;
+        if (hole is { Shut: true })
+        {
+            against.Add($"Hole {hole.Id} is shut.");
+        }
+        else if (hole?.Bore is { } bore)
         {
             var more = added.Wire is { } said && said != PartId.Unknown ? Catalogue.FindWire(_town, said)! : _usual;
-            var drill = HoleDrill.Millimetres(_through[hole].Append(more));
+            var drill = HoleDrill.Millimetres(_through[hole.Id].Append(more));
             if (drill > bore.Millimetres)
             {
-                against.Add(FormattableString.Invariant($"Hole {hole} is drilled {bore.Millimetres:0.#} mm; one pair more needs {drill:0.#} mm."));
+                against.Add(FormattableString.Invariant($"Hole {hole.Id} is drilled {bore.Millimetres:0.#} mm; one pair more needs {drill:0.#} mm."));
             }
         }
 

@@ -52,7 +52,7 @@ internal static class PackQuestions
         new("coin", Theme.Packs, "Is a coin cell enough for a cottage?", [FewLamps, OfLamp, Milliamperes], Coin) { Also = "button CR2032" },
         new("grow", Theme.Packs, "What happens when I add houses to a pack?", [Cell, Cells, OfLamp, Ohms, Lamps with { Usual = 40 }, More, Hours], Grow)
         {
-            InTown = "wires",
+            InTown = "wires#grow",
             Put = (g, town) => AddBuilding.Named(town, new Building { Name = "Houses to come", Leds = (int)g[More], Led = g[OfLamp], Resistor = g[Ohms] > 0 ? ResistorChoice.Of(OhmsOf(g)) : ResistorChoice.None }),
         },
     ];

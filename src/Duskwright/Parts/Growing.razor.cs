@@ -117,6 +117,18 @@ public partial class Growing : IDisposable
         }
     }
 
+    // What is chosen on the board may be a pack, beside which no house stands.
+    private Task StandAt(string key)
+    {
+        if (Placed.All(b => b.Key != key))
+        {
+            return Task.CompletedTask;
+        }
+
+        Stand(key);
+        return Find();
+    }
+
     private void At(Length x, Length y)
     {
         (_x, _y, _beside) = (x, y, "");

@@ -129,6 +129,11 @@ public class GrowthProposalTests
         };
         var hole = Assert.Single(SpareRoom.Of(TownStudy.Of(holed)).Holes);
         Assert.Equal((1, 28), (hole.Pairs, hole.More));
+        string Against(FeedHole other) => Assert.Single(GrowthProposal.Of(TownStudy.Of(holed with { Board = holed.Board! with { FeedHoles = [other] } }), Mill, Cancel).Options.Single(o => o.Kind == TieInKind.House).Against);
+        Assert.Equal("Hole h is shut.", Against(holed.Board!.FeedHoles[0] with { Shut = true }));
+
+        // Two pairs need 0.46·√2 + 0.5 = 1.15, so 1.5 mm.
+        Assert.Equal("Hole h is drilled 1 mm; one pair more needs 1.5 mm.", Against(holed.Board!.FeedHoles[0] with { Bore = Length.FromMillimetres(1) }));
     }
 
     [Fact]
