@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Duskwright.Calendar.Jobs;
 using Duskwright.Calendar.Scheduling;
+using Duskwright.Harness.Laying;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
+using Duskwright.Study;
 using Duskwright.Study.Bench;
 
 namespace Duskwright.Proposals;
@@ -145,7 +147,8 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
         ImmutableArray<Use> Uses(Part part) => dryingPlaces is not null && part.ShelfMinutes > 0 ? [new Use(Hands), new Use(Shelf, 1, part.ShelfMinutes)] : [new Use(Hands)];
         var ends = parts.GroupBy(p => (p.Building.Key, p.Step.Key)).ToDictionary(g => g.Key, g => g.Last().Id);
         var lags = parts.Where(p => p.Number == 1).SelectMany(p => p.Step.After.Select(w => new Lag(ends[(p.Building.Key, w.Step)], p.Id, w.DryMinutes)))
-            .Concat(parts.Where(p => p.Number > 1).Select(p => new Lag(p.IdOf(p.Number - 1), p.Id)));
+            .Concat(parts.Where(p => p.Number > 1).Select(p => new Lag(p.IdOf(p.Number - 1), p.Id)))
+            .Concat(LayingOrder(town, parts, ends));
         return new BuildWork(
             [.. parts.Select(p => new Job(p.Id, p.Minutes) { Words = $"{p.Building.Name}: {p.Step.Words}", House = p.Building.Key, NotBefore = p.NotBefore, DryingMinutes = p.DryMinutes, Uses = Uses(p) })],
             [.. lags],
@@ -154,6 +157,20 @@ public sealed record CalendarProposal(ItemList<PlannedStep> Steps, DateTime Fini
             Sessions = sessions,
             BegunHouses = [.. town.Buildings.Where(b => b.State is BuildingState.Shell or BuildingState.Fitted).Select(b => b.Key)],
         };
+    }
+
+    // A pair is pulled before a house is set down over its way.
+    private static IEnumerable<Lag> LayingOrder(Town town, List<Part> parts, Dictionary<(string, string), string> ends)
+    {
+        var feeds = parts.Where(p => p.Number == 1 && p.Step.Key == BuildSteps.Feed).ToDictionary(p => p.Building.Key, p => p.Id, StringComparer.Ordinal);
+        var pulled = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var row in TownStudy.Of(town).Laying.Rows.Where(r => r.Act is LayingAct.PullFirst or LayingAct.SetDown && pulled.Add(r.Building) && feeds.ContainsKey(r.Building)))
+        {
+            foreach (var over in row.CoveredBy.Where(o => feeds.ContainsKey(o) && !pulled.Contains(o)))
+            {
+                yield return new Lag(ends[(row.Building, BuildSteps.Feed)], feeds[over]);
+            }
+        }
     }
 
     private static int WeekMinutes(IReadOnlyList<WeeklySession> sessions, int hands) => hands * sessions.Sum(s => s.Minutes);

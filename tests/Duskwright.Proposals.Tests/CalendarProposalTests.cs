@@ -54,6 +54,24 @@ public class CalendarProposalTests
         Assert.True((calendar.Finish - calendar.FinishAtEarliest).TotalDays <= 8);
     }
 
+    // Common practice, no source: what will stand over a wire's way is set down after the wire is pulled.
+    [Theory]
+    [InlineData("inn", 300, "mill")]
+    [InlineData("mill", 100, "inn")]
+    public void The_pair_of_a_house_is_pulled_before_another_is_set_down_over_its_hole(string first, double hole, string over)
+    {
+        static Placement At(double x) => new() { At = Point.At(x, 100), Width = Plan.Quantities.Length.FromMillimetres(60), Depth = Plan.Quantities.Length.FromMillimetres(60) };
+        var town = new Town
+        {
+            Name = "T",
+            Board = new Board { Width = Plan.Quantities.Length.FromMillimetres(400), Depth = Plan.Quantities.Length.FromMillimetres(200), Bank = new Bank { At = Point.At(200, 10) }, FeedHoles = [new FeedHole { Id = "1", At = Point.At(hole, 100) }] },
+            Buildings = [new Building { Name = "Mill", Leds = 1, Place = At(300) }, new Building { Name = "Inn", Leds = 1, Place = At(100) }],
+        };
+        var steps = CalendarProposal.Of(town with { Buildings = town.Buildings.Select(b => b.Key == first ? b with { FeedHole = "1" } : b).ToItemList() }, Monday, Evenings, cancel: TestContext.Current.CancellationToken).Steps;
+        DateTime Fed(string building) => steps.Single(s => s.Building == building && s.Step.Key == "feed").Begin;
+        Assert.True(Fed(first) < Fed(over));
+    }
+
     [Fact]
     public void With_one_place_to_dry_never_two_houses_stand_there_and_nothing_is_done_sooner()
     {

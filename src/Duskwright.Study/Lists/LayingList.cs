@@ -51,4 +51,8 @@ public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes
 /// <param name="Building">The building's key; the tap's id where a shared pair is laid.</param>
 /// <param name="Do">What to do, in words.</param>
 /// <param name="Because">Why now; empty where the order is free.</param>
-public sealed record LayingRow(int Number, LayingAct Act, string Building, string Do, string Because);
+public sealed record LayingRow(int Number, LayingAct Act, string Building, string Do, string Because)
+{
+    /// <summary>The keys of the houses that will stand over the way of its pair, and so are fed after it; none in other rows.</summary>
+    public ItemList<string> CoveredBy { get; init; } = [];
+}

@@ -30,8 +30,8 @@ internal static class LayingRows
         var shared = new SharedLaying(town, laid, names);
         return new LayingList(
             order.Steps
-                .SelectMany(s => shared.Before(s.House).Append((s.Act, s.House, Do: Do(s, names, wired.GetValueOrDefault(s.House), pulled, shared), Because: Because(s, names))))
-                .Select((s, i) => new LayingRow(i + 1, s.Act, s.Item2, s.Do, s.Because))
+                .SelectMany(s => shared.Before(s.House).Append((s.Act, s.House, Do: Do(s, names, wired.GetValueOrDefault(s.House), pulled, shared), Because: Because(s, names))).Select(row => (Row: row, Over: row.Act == s.Act && s.Act is LayingAct.PullFirst or LayingAct.SetDown ? s.Because.ToItemList() : [])))
+                .Select((s, i) => new LayingRow(i + 1, s.Row.Act, s.Row.Item2, s.Row.Do, s.Row.Because) { CoveredBy = s.Over })
                 .ToItemList(),
             order.Knots.Select(k => Words(k, names)).Concat(order.Covered.Select(c => Words(c, names))).Concat(shared.Notes(placed.Select(b => b.Building))).ToItemList(),
             Keys(Stands.Glued),
