@@ -5,6 +5,7 @@ using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Plan.Quantities;
 using Duskwright.Proposals;
+using Duskwright.Proposals.Growth;
 using Duskwright.Proposals.Wiring;
 using Duskwright.Study;
 using Duskwright.Study.Sums;
@@ -37,6 +38,12 @@ internal static class TownGoals
         double Gap(WiringWay way) => 1 - (2 * way.Groups.Sum(g => g.Tree.AtLeastMetres) / way.WireMetres);
         Row("wire of its own pairs above its bound", $"≤ {RouteGap:0%}", Gap(ways!.OwnPairs), g => g <= RouteGap, "share");
         Row("wire of its trunks above its bound", "stated", Gap(ways.Trunks), g => g >= -1e-9, "share");
+        var study = TownStudy.Of(shared);
+        _ = study.Packs;
+        GrowthProposal grown = null!;
+        var house = new Building { Name = "One more", Leds = 3, Place = PlaceBeside.Of(shared, shared.Buildings[240]) };
+        Row("500 houses: one more tied in, the town computed with it", $"< {LargeSeconds} s", Timed(() => grown = GrowthProposal.Of(study, house)), t => t < LargeSeconds, "s");
+        Row("its wire", "of the cheapest place that holds", grown.Best?.Option.WireMetres ?? double.NaN, m => m > 0, "m");
         AnsiConsole.Write(table);
         return holds;
 
