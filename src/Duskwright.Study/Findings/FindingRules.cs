@@ -14,6 +14,7 @@ internal static class FindingRules
             .Concat(LeakRules.Of(study))
             .Concat(UnknownRules.Ranges(study))
             .Concat(BuildingRules.Of(study))
+            .Concat(WireInSightRules.Of(study))
             .OrderByDescending(f => f.Severity)
             .ToItemList();
 }
