@@ -70,7 +70,7 @@ public static class BenchBook
         Listed("reel", () => LeadLists.Reels(study), [0.2f, 0.14f, 0.23f, 0.13f, 0.09f, 0.1f, 0.11f], string.Join(" ", study.ReelCuts.Select(w => $"{w.Wire.Name}: {w.Words}").Concat(study.ReelCuts.SelectMany(w => w.TooLong)).Prepend("Cut reel by reel and in this order, and least is wasted."))),
         Listed("joint", () => LeadLists.Joints(study), [0.2f, 0.36f, 0.1f, 0.1f, 0.12f, 0.12f], "Slip the sleeve on before you join. Test a joint that nobody will reach before it is covered."),
         Listed("end", () => LeadLists.Ends(study), [0.2f, 0.18f, 0.08f, 0.08f, 0.46f], "Strip, tin and screw. Burning enamel smokes: air the room, and keep the iron away from card and solvents."),
-        Listed("laying", () => TownLists.Laying(study), [0.06f, 0.62f, 0.32f], string.Join(" ", study.Laying.Notes.Prepend("Pull and set down in this order, and no pair has to go under a house that stands. Where nothing decides, the back of the board comes first."))),
+        Listed("laying", () => TownLists.Laying(study), [0.06f, 0.62f, 0.32f], string.Join(" ", study.Laying.Notes.Concat(study.Laying.Removable.Select(h => h.Words)).Prepend("Pull and set down in this order, and no pair has to go under a house that stands. Where nothing decides, the back of the board comes first."))),
         .. EveningRow.Days(study.Town).Count > 0 ? [new BookSheet("calendar", () => "Calendar", flow => CalendarSheet.Draw(flow, study))] : Array.Empty<BookSheet>(),
         new(LabelsId, () => "Labels", flow => Labels(flow, study)),
         new(FlagsId, () => "Labels to fold over the pairs", flow => FlagsSheet.Draw(flow, study, options)),

@@ -52,7 +52,10 @@ public static class LayingPlanner
         return new LayingOrder(
             steps.ToImmutable(),
             [.. knots.Select(k => new LayingKnot(Names(k.Round), Names(k.First), k.Exact))],
-            [.. houses.SelectMany((a, h) => Is(h, Stands.ToCome) ? covers[h].Where(x => Is(x, Stands.Glued)).Select(x => new CoveredWay(a.Id, houses[x].Id)) : [])]);
+            [.. houses.SelectMany((a, h) => Is(h, Stands.ToCome) ? covers[h].Where(x => Is(x, Stands.Glued)).Select(x => new CoveredWay(a.Id, houses[x].Id)) : [])])
+        {
+            Over = [.. houses.SelectMany((a, h) => covers[h].Select(x => new CoveredWay(a.Id, houses[x].Id)))],
+        };
 
         void Lift(int house)
         {

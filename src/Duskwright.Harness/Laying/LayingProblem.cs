@@ -31,7 +31,11 @@ public enum Stands
 /// <param name="Steps">What to do, in order; every house to come is set down once.</param>
 /// <param name="Knots">Houses each of which would cover the wire of the next, and how the knot is undone.</param>
 /// <param name="Covered">Houses whose pair cannot be pulled because a glued one covers its way.</param>
-public sealed record LayingOrder(ImmutableArray<LayingStep> Steps, ImmutableArray<LayingKnot> Knots, ImmutableArray<CoveredWay> Covered);
+public sealed record LayingOrder(ImmutableArray<LayingStep> Steps, ImmutableArray<LayingKnot> Knots, ImmutableArray<CoveredWay> Covered)
+{
+    /// <summary>Every house that stands over another's way once all stand, glued or not.</summary>
+    public ImmutableArray<CoveredWay> Over { get; init; } = [];
+}
 
 /// <summary>One step.</summary>
 /// <param name="Act">What is done.</param>

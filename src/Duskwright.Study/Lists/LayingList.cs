@@ -10,6 +10,9 @@ namespace Duskwright.Study.Lists;
 /// <param name="Loose">The keys of those that stand loose with their pair laid before the first step.</param>
 public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes, ItemList<string> Glued, ItemList<string> Loose)
 {
+    /// <summary>The houses that must stay to lift off, or the pairs beneath them can never be pulled again.</summary>
+    public ItemList<RemovableHouse> Removable { get; init; } = [];
+
     /// <summary>The ids of the taps whose pair is laid before the first step.</summary>
     public ItemList<string> LaidTaps { get; init; } = [];
 
@@ -44,6 +47,11 @@ public sealed record LayingList(ItemList<LayingRow> Rows, ItemList<string> Notes
         return (standing.Order(StringComparer.Ordinal).ToItemList(), pulled.Order(StringComparer.Ordinal).ToItemList());
     }
 }
+
+/// <summary>A house that stands over the way of other houses' pairs.</summary>
+/// <param name="Building">Its key.</param>
+/// <param name="Words">Over whose ways it stands, when it is lifted, and what gluing it would do.</param>
+public sealed record RemovableHouse(string Building, string Words);
 
 /// <summary>One step of laying and setting down.</summary>
 /// <param name="Number">Its place in the order, from 1.</param>

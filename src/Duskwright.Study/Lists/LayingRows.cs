@@ -28,15 +28,20 @@ internal static class LayingRows
         var wired = placed.Where(b => b.Lamps.Count > 0).Select(b => b.Building).ToDictionary(b => b.Key, StringComparer.Ordinal);
         var pulled = new HashSet<string>(StringComparer.Ordinal);
         var shared = new SharedLaying(town, laid, names);
+        var rows = order.Steps
+            .SelectMany(s => shared.Before(s.House).Append((s.Act, s.House, Do: Do(s, names, wired.GetValueOrDefault(s.House), pulled, shared), Because: Because(s, names))).Select(row => (Row: row, Over: row.Act == s.Act && s.Act is LayingAct.PullFirst or LayingAct.SetDown ? s.Because.ToItemList() : [])))
+            .Select((s, i) => new LayingRow(i + 1, s.Row.Act, s.Row.Item2, s.Row.Do, s.Row.Because) { CoveredBy = s.Over })
+            .ToItemList();
         return new LayingList(
-            order.Steps
-                .SelectMany(s => shared.Before(s.House).Append((s.Act, s.House, Do: Do(s, names, wired.GetValueOrDefault(s.House), pulled, shared), Because: Because(s, names))).Select(row => (Row: row, Over: row.Act == s.Act && s.Act is LayingAct.PullFirst or LayingAct.SetDown ? s.Because.ToItemList() : [])))
-                .Select((s, i) => new LayingRow(i + 1, s.Row.Act, s.Row.Item2, s.Row.Do, s.Row.Because) { CoveredBy = s.Over })
-                .ToItemList(),
+            rows,
             order.Knots.Select(k => Words(k, names)).Concat(order.Covered.Select(c => Words(c, names))).Concat(shared.Notes(placed.Select(b => b.Building))).ToItemList(),
             Keys(Stands.Glued),
             Keys(Stands.Loose))
         {
+            Removable = order.Over.Where(o => names.ContainsKey(o.Under)).GroupBy(o => o.Under, o => o.House)
+                .Where(o => town.Buildings.First(b => b.Key == o.Key).State != BuildingState.Fixed)
+                .Select(o => new RemovableHouse(o.Key, Words(o.Key, [.. o], rows, names)))
+                .ToItemList(),
             LaidTaps = town.Taps.Where(t => laid.Contains(t.Id)).Select(t => t.Id).ToItemList(),
         };
 
@@ -90,6 +95,14 @@ internal static class LayingRows
 
     private static string Words(CoveredWay way, Dictionary<string, string> names) =>
         $"{names[way.Under]} is glued over the way of {names[way.House]}: give {names[way.House]} another hole, clear of it.";
+
+    private static string Words(string house, List<string> over, ItemList<LayingRow> rows, Dictionary<string, string> names)
+    {
+        var lifted = rows.Where(r => r.Building == house && r.Act == LayingAct.TakeOut).Select(r => r.Number).ToList();
+        var back = rows.Where(r => r.Building == house && r.Act == LayingAct.PutBack).Select(r => r.Number).DefaultIfEmpty(0).Max();
+        var ways = over.Count == 1 ? $"the way of {names[over[0]]}" : $"the ways of {Joined(over, names)}";
+        return $"{names[house]} stands over {ways}{(lifted.Count > 0 ? $", is lifted in step {string.Join(" and ", lifted)} and set back in step {back}" : "")}: glued down, it shuts {(over.Count == 1 ? "that pair" : "those pairs")} in for good. Leave it to lift off.";
+    }
 
     private static string Joined(IEnumerable<string> keys, Dictionary<string, string> names) => string.Join(" and ", keys.Select(k => names[k]));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Duskwright.Harness.Cutting;
 using Duskwright.Plan;
@@ -20,9 +21,18 @@ internal static class ReelPlan
     private static WireCuts Cut(Town town, WirePart wire, List<CutRow> rows)
     {
         var conductors = rows.SelectMany((r, i) => Enumerable.Range(0, r.Conductors).Select(c => (Row: i, IsPlus: c == 0))).ToList();
-        var onHand = town.Reels.Where(r => r.Wire == wire.Id).Select(r => (int)r.Left.Millimetres).ToList();
+        var onHand = town.Reels.Where(r => r.Wire == wire.Id).Select(r => (int)r.Left.Millimetres).ToImmutableArray();
         var full = (int)(1000 * (wire.SoldByMetres ?? UsualReelMetres));
-        var plan = CuttingPlanner.Plan(new CuttingProblem([.. conductors.Select(c => rows[c.Row].CutMillimetres)], [.. onHand], full));
+        var plan = CuttingPlanner.Plan(new CuttingProblem([.. conductors.Select(c => rows[c.Row].CutMillimetres)], onHand, full));
+
+        // Both conductors of a lead from one reel, where that takes no more.
+        var together = CuttingPlanner.Plan(new CuttingProblem([.. rows.Select(r => r.Conductors * r.CutMillimetres)], onHand, full));
+        if (together.TooLong.IsEmpty && (together.NewReels, together.BegunMillimetres).CompareTo((plan.NewReels, plan.BegunMillimetres)) <= 0)
+        {
+            var conductorsOf = conductors.Index().ToLookup(c => c.Item.Row, c => c.Index);
+            plan = together with { Reels = [.. together.Reels.Select(r => r with { Leads = [.. r.Leads.SelectMany(l => conductorsOf[l])] })], NewAtLeast = Math.Min(plan.NewAtLeast, together.NewReels), BegunAtLeast = Math.Min(plan.BegunAtLeast, together.BegunMillimetres) };
+        }
+
         var news = 0;
         return new WireCuts(
             wire,

@@ -89,6 +89,16 @@ internal static class StudyCommand
         study.LoadList,
         study.SwitchList,
         study.CutList,
+        ReelCuts = study.ReelCuts.Select(w => new
+        {
+            Wire = w.Wire.Id,
+            w.Words,
+            w.TooLong,
+            Reels = w.Reels.Select(r => new { r.Name, r.IsNew, r.Millimetres, r.LeftMillimetres, Cuts = r.Cuts.Select(c => new { c.Row.Label, c.Conductors, c.Row.CutMillimetres, c.LeftMillimetres }) }),
+        }),
+        study.Joints,
+        study.Ends,
+        study.Laying,
         study.PartsList,
         study.PartsCost,
         study.Labels,

@@ -32,6 +32,42 @@ public class WiredTownLawsTests
         HolesAreWideEnoughOrSaidToBeTight(ways.All[way], town);
     }, iter: 6, threads: 1);
 
+    // Open ground with a batten and a pond between bank and houses: tried every millimetre of every drawn pair, clear of an edge by half of one.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void No_pair_of_any_way_runs_through_an_obstacle(int way) => Gen.Int[0, 1_000_000].Sample(seed =>
+    {
+        var town = AtRandom(new Random(seed));
+        var barred = TownStudy.Of(town with
+        {
+            Board = town.Board! with
+            {
+                Wireways = [],
+                FeedHoles = [],
+                Scenery = [Block(150, 110, 560, 150), Block(330, 330, 380, 400)],
+            },
+            Buildings = town.Buildings.Select(b => b with { FeedHole = null }).ToItemList(),
+        });
+        var ways = WiringWays.Of(barred, TestContext.Current.CancellationToken).Ways!;
+        var wired = ways.All[way].Groups.Aggregate(barred.Town, (t, g) => ways.Taking(barred, g).Edit.Apply(t));
+        Assert.Equal(wired.Buildings.Count, wired.Routes.Count);
+        Assert.All(wired.Routes.Select(r => r.Points).Concat(wired.Taps.Select(t => t.Points)), points => Assert.DoesNotContain(EveryMillimetre(points), p => barred.Town.Board!.Scenery.Any(s => IsInside(s, p))));
+    }, iter: 6, threads: 1);
+
+    private static Scenery Block(double left, double front, double right, double back) => new() { Kind = SceneryKind.Obstacle, Points = [Point.At(left, front), Point.At(right, front), Point.At(right, back), Point.At(left, back)] };
+
+    private static bool IsInside(Scenery block, (double X, double Y) at) =>
+        at.X > block.Points[0].X.Millimetres + 0.5 && at.X < block.Points[2].X.Millimetres - 0.5 && at.Y > block.Points[0].Y.Millimetres + 0.5 && at.Y < block.Points[2].Y.Millimetres - 0.5;
+
+    private static IEnumerable<(double X, double Y)> EveryMillimetre(ItemList<Point> points) => points.Zip(points.Skip(1)).SelectMany(p =>
+    {
+        var (x, y) = (p.Second.X.Millimetres - p.First.X.Millimetres, p.Second.Y.Millimetres - p.First.Y.Millimetres);
+        var steps = (int)Math.Ceiling(Math.Sqrt((x * x) + (y * y))) + 1;
+        return Enumerable.Range(0, steps + 1).Select(i => (p.First.X.Millimetres + (x * i / steps), p.First.Y.Millimetres + (y * i / steps)));
+    });
+
     // Every house is reached from the bank over its own pair and the shared ones it hangs on, once each; every pair leads to a lamp.
     private static void EachLampIsFedOnce(Town town, TownStudy study)
     {

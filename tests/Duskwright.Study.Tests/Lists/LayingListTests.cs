@@ -38,6 +38,17 @@ public class LayingListTests
         Assert.Empty(TownStudy.Of(town).Laying.Around("nowhere"));
     }
 
+    [Fact]
+    public void A_house_over_anothers_way_must_stay_to_lift_off_and_a_glued_one_cannot()
+    {
+        Assert.Equal(["inn", "mill"], TownStudy.Of(Two(BuildingState.Shell)).Laying.Removable.Select(h => h.Building).Order());
+        Assert.Equal(["inn"], TownStudy.Of(Two(BuildingState.Fixed)).Laying.Removable.Select(h => h.Building));
+        var lifted = Two(BuildingState.Fitted) with { Routes = [new Route { Building = "mill", Points = [], Length = Length.FromMetres(1), Laid = true }] };
+        Assert.Equal(
+            "Mill stands over the way of Inn, is lifted in step 1 and set back in step 3: glued down, it shuts that pair in for good. Leave it to lift off.",
+            TownStudy.Of(lifted).Laying.Removable.Single(h => h.Building == "mill").Words);
+    }
+
     // The hole of each house lies under the other.
     private static Town Two(BuildingState mill)
     {

@@ -39,6 +39,11 @@ public class LeadsTests
         Assert.Contains("One new reel of 25 m, and no fewer will do", Assert.Single(TownStudy.Of(Street()).ReelCuts, w => w.Wire.Id == "cu-0.20").Words, StringComparison.Ordinal);
     }
 
+    // By hand: both conductors of 0.5 m come from one reel wherever a reel holds a whole metre.
+    [Fact]
+    public void Plus_and_minus_come_from_one_reel_where_that_takes_no_more() =>
+        Assert.All(TownStudy.Of(Street() with { Reels = [Reel(1200), Reel(2000)] }).ReelCuts.SelectMany(w => w.Reels).SelectMany(r => r.Cuts), c => Assert.Equal(CutConductors.Both, c.Conductors));
+
     [Fact]
     public void A_lead_longer_than_a_reel_is_told_with_what_to_do()
     {
