@@ -29,13 +29,9 @@ internal static class JointRows
             .Select(t => Joint($"tap {t.Id}", "the shared pair and those that go on from it", ConductorsOfPair, [wires[t.Id], .. begun[t.Id].Select(r => wires[r])], outOfReach: true)).ToList();
         foreach (var (building, pair, lamps) in resolved.Buildings.Select(b => (b.Building, b.Pair, b.Lamps)))
         {
-            if (lamps.Count == 0 || building.State is BuildingState.Fitted or BuildingState.Fixed)
-            {
-                continue;
-            }
-
+            // A pair is joined when it is laid, lamps when the house is fitted.
             var shut = building.Roof?.LiftsOff != true;
-            foreach (var pairsLamps in lamps.GroupBy(l => l.SwitchGroup))
+            foreach (var pairsLamps in standing.Pair(building) ? [] : lamps.GroupBy(l => l.SwitchGroup))
             {
                 rows.Add(Joint(
                     building.Name,
@@ -46,7 +42,7 @@ internal static class JointRows
             }
 
             // At each lamp one on its way back, and one before it where it has a resistor.
-            var atLamps = lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).ToList();
+            var atLamps = building.State is BuildingState.Idea or BuildingState.Shell ? lamps.Where(l => l.Part.Kind != LampKind.ReadyWired).ToList() : [];
             if (atLamps.Count > 0)
             {
                 rows.Add(Joint(building.Name, "a lamp's own leads, and its resistor where it has one", atLamps.Sum(l => l.ResistorOhms.Typical > 0 ? 2 : 1), [tail, tail], shut));

@@ -63,6 +63,17 @@ public class LeadsTests
         Assert.All(study.Joints, j => Assert.True(j.OutOfReach));
     }
 
+    // By hand: a fitted house whose pair is still to come has its two joints there left, a glued one none.
+    [Theory]
+    [InlineData(BuildingState.Fitted, 2)]
+    [InlineData(BuildingState.Fixed, 0)]
+    public void What_is_joined_already_is_not_joined_again(BuildingState state, int left)
+    {
+        var town = Street();
+        var study = TownStudy.Of(town with { Buildings = town.Buildings.Select((b, i) => i == 0 ? b with { State = state } : b).ToItemList() });
+        Assert.Equal(left, study.Joints.Where(j => j.Place == "House 1").Sum(j => j.Joints));
+    }
+
     // By hand: where two pairs go on from a tap, three conductors meet in each of its two joints.
     [Fact]
     public void A_tap_is_two_joints_of_as_many_wires_as_meet_there()
