@@ -21,6 +21,9 @@ public static class BuildSteps
     private static readonly string[] SetOutOnce = ["black", "paint", "cover", "lamps"];
 
     internal const string GlueIn = "glue-in";
+    /// <summary>The key of the step in which the hole for its pair is drilled.</summary>
+    public const string Drill = "drill";
+
     /// <summary>The key of the step in which a house is set in its place and its pair is pulled.</summary>
     public const string Feed = "feed";
 
@@ -146,7 +149,7 @@ public static class BuildSteps
     private static IEnumerable<BenchStep> OnTheBoard(Town town, Building building, string before, int dryMinutes, string covered)
     {
         var cells = CellCaution.Of(town, building);
-        yield return Step("drill", "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling; eye protection.");
+        yield return Step(Drill, "drill and line the hole", 3, [After("plan", 0)], 0, ["tube"], "Look for wires and timbers under the board before drilling; eye protection.");
         yield return Step(Feed, "feed the pair and label its end", 2, [After("drill", 0), After(before, dryMinutes)], 0, ["label"]);
         yield return Step("join", "join the pair at the bank and test", 4, [After("feed", 0)], 0, ["solder"], With("Cells out while you join; fuse at the pack; no bare ends. The first power goes through 1 kΩ: a short then stays cold.", cells)) with { Tests = [StageTests.Fed] };
         yield return Step(GlueIn, "test once more, glue it in and black the gap under the walls", 7.5, [After("join", 0), After(covered, covered == before ? dryMinutes : Day)], Day, ["PVA", "black strip"], PowerOff) with

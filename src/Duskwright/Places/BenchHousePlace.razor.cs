@@ -1,4 +1,5 @@
 using System.Globalization;
+using Duskwright.Book.Tiles;
 using Duskwright.Plan.Document;
 using Duskwright.Study.Bench;
 using Duskwright.Study.Results;
@@ -34,7 +35,13 @@ public partial class BenchHousePlace
     private string Where => Work is { Steps: var steps } && Now is { } now ? $"step {steps.ToList().IndexOf(now) + 1} of {steps.Count}" : "all done";
 
     // Neighbours that stand over its way are lifted out for it and set back.
-    private List<string> OnTheBoard => Now?.Step.Key is "feed" or "drill" ? [.. Open.Study.Laying.Around(Key).Select(r => r.Do)] : [];
+    private string? OnTheBoard => Now?.Step.Key switch
+    {
+        BuildSteps.Drill when DrillSize.Of(Open.Study, House!) is { } drill =>
+            string.Create(CultureInfo.InvariantCulture, $"Drill {drill:0.#} mm{(House!.Building.FeedHole is { } hole ? $", hole {hole}" : "")}: the pairs slide through; with a joint to pass, its width and 1 mm more."),
+        BuildSteps.Feed when Open.Study.Laying.Around(Key) is { Count: > 0 } rows => $"{string.Join(". ", rows.Select(r => r.Do))}.",
+        _ => null,
+    };
 
     private string MendAddress => House?.Supply is { } supply ? $"/bench?at=pack:{Uri.EscapeDataString(supply)}" : "/bench";
 
