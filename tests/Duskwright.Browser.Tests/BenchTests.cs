@@ -34,6 +34,7 @@ public sealed class BenchTests(AppFixture app)
         await Expect(page.Locator("form.tick button.big")).ToBeVisibleAsync();
         await AppFixture.TickUntilAsync(page, "Join the pair at the bank");
         await page.GetByRole(AriaRole.Button, new() { Name = "Both light" }).ClickAsync();
+        await Expect(page.Locator("form.tick button.big")).ToBeVisibleAsync();
         await AppFixture.TickUntilAsync(page, "Test once more, glue it in");
         await page.GetByRole(AriaRole.Button, new() { Name = "Both light" }).ClickAsync();
         await page.Locator("form.tick button.big").ClickAsync();

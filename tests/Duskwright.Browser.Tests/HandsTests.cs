@@ -167,6 +167,34 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
+    public async Task A_pack_a_switch_and_a_scene_are_set_out_by_hand_and_a_lamp_is_measured()
+    {
+        var page = await app.OpenAsync("power");
+        await page.Locator("summary", new() { HasText = "Set out packs, switches and scenes by hand" }).ClickAsync();
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        foreach (var thing in (string[])["One pack more", "One switch more", "One scene more"])
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = thing }).ClickAsync();
+            await Expect(undo).ToHaveAttributeAsync("title", new Regex($"^{thing}"));
+        }
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take it away: switch A" }).ClickAsync();
+        await Expect(page.Locator(".wide-edit [role=alert]").First).ToContainTextAsync("on switch A. Hang them on another switch first.");
+        await page.Locator("summary", new() { HasText = "A lamp of your own, measured" }).ClickAsync();
+        await page.Locator(".wide-edit", new() { HasText = "Keep it among the lamps" }).GetByLabel("Called").FillAsync("drawer 3");
+        await page.GetByLabel("Reading 1, mA").FillAsync("1,9");
+        await page.GetByLabel("Reading 1, V").FillAsync("2.79 V");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep it among the lamps" }).ClickAsync();
+        await Expect(page.Locator(".wide-edit [role=status]")).ToContainTextAsync("drawer 3 is kept: 2.7");
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        foreach (var label in (string[])["A lamp of your own: drawer 3", "One scene more", "One switch more", "One pack more"])
+        {
+            await Expect(undo).ToHaveAttributeAsync("title", new Regex($"^{label}"));
+            await undo.ClickAsync();
+        }
+    }
+
+    [Fact]
     public async Task Forty_rows_pasted_into_a_cell_are_one_step_and_a_bad_row_stays_with_its_sentence()
     {
         var page = await app.OpenAsync("town");

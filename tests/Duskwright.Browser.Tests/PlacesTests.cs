@@ -194,6 +194,8 @@ public sealed class PlacesTests(AppFixture app)
         await page.GetByRole(AriaRole.Link, new() { Name = "Questions" }).ClickAsync();
         await page.GetByLabel("A word of your question").FillAsync(word);
         await page.GetByRole(AriaRole.Link, new() { Name = question }).ClickAsync();
+        await Expect(page.Locator("h1")).ToHaveTextAsync(question);
+        await Expect(page.Locator(".large")).ToBeVisibleAsync();
         await page.GetByLabel(field, new() { Exact = true }).FillAsync(typed);
         await Expect(page.Locator(".large")).ToHaveTextAsync(new Regex(answer));
         Assert.Empty((await page.RunAxe()).Violations.Select(v => v.Id));
@@ -224,7 +226,7 @@ public sealed class PlacesTests(AppFixture app)
     {
         using var client = new HttpClient();
         var csv = await client.GetStringAsync(new Uri($"{app.Address}/take/cut.csv"), TestContext.Current.CancellationToken);
-        Assert.StartsWith("Label,For,Wire,Conductors,\"Length of each, mm\",Laid already\r\n", csv.TrimStart('\uFEFF'), StringComparison.Ordinal);
+        Assert.StartsWith("Label,From,To,Wire,Conductors,\"Length of each, mm\",", csv.TrimStart('\uFEFF'), StringComparison.Ordinal);
         Assert.Contains("Chandlery", csv, StringComparison.Ordinal);
     }
 

@@ -181,7 +181,7 @@ public sealed class HostTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("take/cut.csv", "text/csv", "saltmarrow-cut-list.csv", "\uFEFFLabel,For,")]
+    [InlineData("take/cut.csv", "text/csv", "saltmarrow-cut-list.csv", "\uFEFFLabel,From,To,")]
     [InlineData("take/scene.csv", "text/csv", "saltmarrow-scene-list.csv", "\uFEFFScene,")]
     [InlineData("take/lists.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "saltmarrow-lists.xlsx", "PK")]
     [InlineData("take/a4.pdf", "application/pdf", "saltmarrow-bench-book.pdf", "%PDF-")]
