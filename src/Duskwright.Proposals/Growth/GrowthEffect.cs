@@ -18,6 +18,9 @@ public sealed record GrowthEffect(TieInOption Option, ItemList<LampChange> Lamps
     /// <summary>Whether the new building and everybody else shine as they should until the show ends.</summary>
     public bool Holds => Against.Count == 0;
 
+    /// <summary>How far its pack is over what it can do, as a ratio: of the show to its hours, of its load to its limit or to what its fuse holds, whichever is most.</summary>
+    internal double Overdrawn { get; private init; }
+
     /// <summary>The lamp that loses the most; none where no lamp was there.</summary>
     public LampChange? Worst => Lamps.MinBy(l => l.LightShare);
 
@@ -38,7 +41,15 @@ public sealed record GrowthEffect(TieInOption Option, ItemList<LampChange> Lamps
             packs,
             added.PairDrop?.Value ?? 0,
             added.Lamps.Min(l => l.Evenness ?? 100),
-            option.Against.Concat(OfPack(after, pack)).Concat(Faint(before, after)).ToItemList());
+            option.Against.Concat(OfPack(after, pack)).Concat(Faint(before, after)).ToItemList())
+        {
+            Overdrawn = new[]
+            {
+                pack.HoursToDim is { } dim ? after.Town.Show.HoursPerDay.Hours * after.Town.Show.Days / dim.Value : 0,
+                pack.Part.CurrentLimit is { } limit ? pack.Load!.Value / (limit.Amperes * pack.Supply.Parallel) : 0,
+                pack.Supply.Fuse is { } fuse ? pack.Load!.Value / Catalogue.FindFuse(after.Town, fuse)!.Hold.Amperes : 0,
+            }.Max(),
+        };
     }
 
     private static IEnumerable<string> OfPack(TownStudy after, PackResult pack)

@@ -16,6 +16,9 @@ public sealed record GrowthProposal(ItemList<TieInOption> Options, ItemList<Grow
     /// <summary>The town as it is compared with: houses whose pair is not drawn yet have the shortest.</summary>
     public required TownStudy Before { get; init; }
 
+    // A pack so far over what it can do is over it wherever the house hangs: lamps that look alike (ΔL* 5) differ in current by an eighth at most.
+    private const double FarOver = 1.25;
+
     /// <summary>The cheapest place that holds; none where none does.</summary>
     public GrowthEffect? Best => Choices.FirstOrDefault(c => c.Holds);
 
@@ -41,7 +44,8 @@ public sealed record GrowthProposal(ItemList<TieInOption> Options, ItemList<Grow
 
         var (before, suggested) = Planned(study);
         var options = TieInOptions.Of(before, named, suggested);
-        var choices = options.GroupBy(o => o.Kind).Select(kind => FirstThatHolds(before, [.. kind], cancel)).OrderBy(c => !c.Holds).ThenBy(c => c.Option.Kind == TieInKind.NewPack).ThenBy(c => c.Option.WireMetres).ThenBy(c => c.Option.Joints);
+        var full = new HashSet<string>(StringComparer.Ordinal);
+        var choices = options.GroupBy(o => o.Kind).Select(kind => FirstThatHolds(before, [.. kind], full, cancel)).OrderBy(c => !c.Holds).ThenBy(c => c.Option.Kind == TieInKind.NewPack).ThenBy(c => c.Option.WireMetres).ThenBy(c => c.Option.Joints);
         return new GrowthProposal(options, choices.ToItemList(), Gap(town, named)) { Before = before };
     }
 
@@ -53,11 +57,16 @@ public sealed record GrowthProposal(ItemList<TieInOption> Options, ItemList<Grow
         return (suggested.Count == 0 ? study : study.After(new AcceptRoutes(suggested).Apply(study.Town)), suggested);
     }
 
-    private static GrowthEffect FirstThatHolds(TownStudy study, List<TieInOption> kind, CancellationToken cancel)
+    private static GrowthEffect FirstThatHolds(TownStudy study, List<TieInOption> kind, HashSet<string> full, CancellationToken cancel)
     {
         GrowthEffect? first = null;
         foreach (var option in kind.Where(o => o.Against.Count == 0))
         {
+            if (first is not null && full.Contains(option.Supply))
+            {
+                continue;
+            }
+
             cancel.ThrowIfCancellationRequested();
             var effect = GrowthEffect.Of(study, option);
             if (effect.Holds)
@@ -66,6 +75,10 @@ public sealed record GrowthProposal(ItemList<TieInOption> Options, ItemList<Grow
             }
 
             first ??= effect;
+            if (effect.Overdrawn > FarOver)
+            {
+                full.Add(option.Supply);
+            }
         }
 
         return first ?? GrowthEffect.Of(study, kind[0]);

@@ -19,8 +19,10 @@ public sealed record SpareRoom(ItemList<PackRoom> Packs, ItemList<TapRoom> Taps,
 
     /// <summary>Reckons it.</summary>
     /// <param name="study">The town's results.</param>
+    /// <param name="cancel">Stops the trying at the taps.</param>
     /// <returns>The room there is.</returns>
-    public static SpareRoom Of(TownStudy study)
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static SpareRoom Of(TownStudy study, CancellationToken cancel = default)
     {
         var town = study.Town;
         if (study.Buildings.Count == 0)
@@ -31,7 +33,7 @@ public sealed record SpareRoom(ItemList<PackRoom> Packs, ItemList<TapRoom> Taps,
         var reach = new TieInReach(GrowthProposal.Planned(study).Study);
         return new SpareRoom(
             study.Packs.Where(p => p.Lamps > 0).Select(p => PackRoom.Of(study, p)).ToItemList(),
-            town.Taps.Where(t => town.SwitchGroups.Any(g => g.Id == t.SwitchGroup && g.Supply is not null)).Select(t => new TapRoom(t.Id, MoreAt(study, t))).ToItemList(),
+            town.Taps.Where(t => town.SwitchGroups.Any(g => g.Id == t.SwitchGroup && g.Supply is not null)).Select(t => new TapRoom(t.Id, MoreAt(study, t, cancel))).ToItemList(),
             reach.Wireways.Where(w => w.CapacityPairs is not null).Select(w => new WirewayRoom(w.Id, w.TakenPairs, Math.Max(0, w.CapacityPairs!.Value - w.TakenPairs))).ToItemList(),
             (town.Board?.FeedHoles ?? []).Where(h => h.Bore is not null).Select(h => HoleOf(h, reach)).ToItemList());
     }
@@ -49,7 +51,7 @@ public sealed record SpareRoom(ItemList<PackRoom> Packs, ItemList<TapRoom> Taps,
     }
 
     // The most lamps like the commonest on the switch, tried by halving, with which nobody on the switch is newly seen to be fainter than its like.
-    private static int MoreAt(TownStudy study, Tap tap)
+    private static int MoreAt(TownStudy study, Tap tap, CancellationToken cancel)
     {
         var town = study.Town;
         var least = 100 - town.Show.VisibleStep;
@@ -64,6 +66,7 @@ public sealed record SpareRoom(ItemList<PackRoom> Packs, ItemList<TapRoom> Taps,
         var (holds, fails) = (0, MostLamps + 1);
         while (fails - holds > 1)
         {
+            cancel.ThrowIfCancellationRequested();
             var lamps = (holds + fails) / 2;
             var house = new Building { Name = "The house to come", Leds = lamps, Led = led, Resistor = ohms > 0 ? ResistorChoice.Of(Resistance.FromOhms(ohms)) : ResistorChoice.None, SwitchGroup = tap.SwitchGroup };
             var pair = new Route { Building = house.Key, From = tap.Id, Points = [], Length = town.Wiring.Slack ?? Length.FromMillimetres(0) };

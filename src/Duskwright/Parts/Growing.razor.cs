@@ -14,6 +14,7 @@ namespace Duskwright.Parts;
 public partial class Growing : IDisposable
 {
     private readonly CancellationTokenSource _gone = new();
+    private CancellationTokenSource _trying = new();
     private TownStudy? _roomOf;
     private SpareRoom? _room;
     private GrowthProposal? _found;
@@ -46,6 +47,8 @@ public partial class Growing : IDisposable
     {
         _gone.Cancel();
         _gone.Dispose();
+        _trying.Cancel();
+        _trying.Dispose();
         GC.SuppressFinalize(this);
     }
 
@@ -65,14 +68,27 @@ public partial class Growing : IDisposable
             return;
         }
 
-        var (study, cancel) = (Study, _gone.Token);
+        var (study, cancel) = (Study, TryAnew());
         (_roomOf, _found) = (study, null);
-        var room = await Task.Run(() => SpareRoom.Of(study));
-        if (ReferenceEquals(study, _roomOf) && !cancel.IsCancellationRequested)
+        try
         {
-            _room = room;
-            StateHasChanged();
+            _room = await Task.Run(() => SpareRoom.Of(study, cancel), cancel);
         }
+        catch (OperationCanceledException) when (cancel.IsCancellationRequested)
+        {
+            // The town has changed, and a later trying tells what it takes; or the page has gone.
+            return;
+        }
+
+        StateHasChanged();
+    }
+
+    private CancellationToken TryAnew()
+    {
+        _trying.Cancel();
+        _trying.Dispose();
+        _trying = new CancellationTokenSource();
+        return _trying.Token;
     }
 
     private static Drawing Drawn(TownStudy study, Plan.Edits.TieIn edit)

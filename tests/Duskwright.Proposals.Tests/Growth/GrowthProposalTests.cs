@@ -127,7 +127,7 @@ public class GrowthProposalTests
             Board = town.Board! with { FeedHoles = [new FeedHole { Id = "h", At = Point.At(400, 20), Bore = Length.FromMillimetres(3) }] },
             Buildings = town.Buildings.Select(b => b with { FeedHole = "h" }).ToItemList(),
         };
-        var hole = Assert.Single(SpareRoom.Of(TownStudy.Of(holed)).Holes);
+        var hole = Assert.Single(SpareRoom.Of(TownStudy.Of(holed), Cancel).Holes);
         Assert.Equal((1, 28), (hole.Pairs, hole.More));
         string Against(FeedHole other) => Assert.Single(GrowthProposal.Of(TownStudy.Of(holed with { Board = holed.Board! with { FeedHoles = [other] } }), Mill, Cancel).Options.Single(o => o.Kind == TieInKind.House).Against);
         Assert.Equal("Hole h is shut.", Against(holed.Board!.FeedHoles[0] with { Shut = true }));
@@ -140,9 +140,9 @@ public class GrowthProposalTests
     public void A_pack_takes_as_many_more_as_it_carries_to_the_end_and_one_more_is_told_to_fade()
     {
         var study = TownStudy.Of(Street());
-        var room = Assert.Single(SpareRoom.Of(study).Packs);
+        var room = Assert.Single(SpareRoom.Of(study, Cancel).Packs);
         Assert.Equal(study.Packs[0].Carrying!.DimByEnd.Value - 1 - 2, room.More);
-        var way = Assert.Single(SpareRoom.Of(TownStudy.Of(Street(capacity: 4))).Wireways);
+        var way = Assert.Single(SpareRoom.Of(TownStudy.Of(Street(capacity: 4)), Cancel).Wireways);
         Assert.Equal((1, 3), (way.Pairs, way.More));
     }
 
@@ -152,18 +152,18 @@ public class GrowthProposalTests
     {
         var town = Trunk(laid: false);
         var near = House("Lodge", 20, 20, "A", 1);
-        var long_ = town with
+        var stretched = town with
         {
             Buildings = town.Buildings.Append(near).ToItemList(),
             Taps = town.Taps.Select(t => t with { Length = Length.FromMillimetres(5000), Wire = "cu-0.20" }).ToItemList(),
         };
-        var room = Assert.Single(SpareRoom.Of(TownStudy.Of(long_)).Taps);
+        var room = Assert.Single(SpareRoom.Of(TownStudy.Of(stretched), Cancel).Taps);
         Assert.InRange(room.More, 1, 100);
         double Faintest(int lamps)
         {
             var house = House("Guest", 560, 20, "A", lamps);
             var pair = new Route { Building = house.Key, From = "TA1", Points = [], Length = Length.FromMillimetres(100) };
-            return TownStudy.Of(long_ with { Buildings = long_.Buildings.Append(house).ToItemList(), Routes = long_.Routes.Append(pair).ToItemList() }).Lamps.Min(l => l.Evenness!.Value);
+            return TownStudy.Of(stretched with { Buildings = stretched.Buildings.Append(house).ToItemList(), Routes = stretched.Routes.Append(pair).ToItemList() }).Lamps.Min(l => l.Evenness!.Value);
         }
 
         Assert.True(Faintest(room.More) >= 95);
