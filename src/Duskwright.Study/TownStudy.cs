@@ -237,6 +237,12 @@ public sealed class TownStudy
             ? queries.FirstOrDefault(q => supply is null || q.Supply == supply)
             : null;
 
+    private FaultTable OnSwitch(string supply, CircuitInput input, string group)
+    {
+        var alone = input.Packs.First(p => p.Supply == supply);
+        return _memo.Get(new FaultTableQuery(input with { Packs = [alone with { Groups = alone.Groups.Where(g => g.Id == group).ToItemList() }] }), q => q.Answer());
+    }
+
     private PairToRead? PairToRead(string building, string supply) =>
         AtTheBank(building, supply)?.OffTheBank() is { } input ? _memo.Get(new PairToReadQuery(building, input), q => q.Answer()) : null;
 
@@ -249,6 +255,6 @@ public sealed class TownStudy
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
         return pack is null
             ? null
-            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply), key => PairToRead(key, supply));
+            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply), key => PairToRead(key, supply), group => OnSwitch(supply, input, group));
     }
 }

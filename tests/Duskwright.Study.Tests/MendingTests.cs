@@ -80,6 +80,19 @@ public class MendingTests
         Assert.Equal("the two wires of the pair of Chandlery touch", answer.Suspects[0].Words[0]);
     }
 
+    // Common practice, no source: which switch brings the short is told by switching them on one at a time; a sound one draws what its lamps take.
+    [Fact]
+    public void A_short_is_behind_the_switch_that_alone_pushes_amperes_and_not_behind_the_other()
+    {
+        var lamps = Saltmarrow.Lamps.Where(l => l.Supply == "3").ToList();
+        var sound = lamps.Where(l => l.SwitchGroup == "F").Sum(l => l.Current!.Value);
+        var answer = Saltmarrow.WhatBroke(new FaultQuestion("3", lamps.ToDictionary(l => (l.Building, l.Name), _ => Seen.Dark), null) { OnSwitch = [new SwitchReading("E", 1.15), new SwitchReading("F", sound)] });
+        double Touching(string group) => answer.Suspects.Where(s => s.Words.Any(w => w.StartsWith("the two wires", StringComparison.Ordinal) && lamps.Where(l => l.SwitchGroup == group).Any(l => w.Contains(Saltmarrow.Buildings.Single(b => b.Building.Key == l.Building).Building.Name, StringComparison.Ordinal)))).Sum(s => s.Share);
+        Assert.InRange(Touching("E"), 0.9, 1.001);
+        Assert.InRange(Touching("F"), 0, 0.5 * Touching("E"));
+        Assert.Contains(lamps.Where(l => l.SwitchGroup == "E").Select(l => Saltmarrow.Buildings.Single(b => b.Building.Key == l.Building).Building.Name), name => answer.Suspects[0].Words[0].Contains(name, StringComparison.Ordinal));
+    }
+
     // Common practice, no source: a short is looked for house by house with an ohmmeter, power off.
     [Fact]
     public void When_a_whole_pack_is_dark_and_pushes_amperes_the_next_test_is_the_ohms_of_one_pair_and_then_of_another()

@@ -32,10 +32,11 @@ internal sealed class FaultSearch
 
     private readonly Func<string, TestPointQuery?> _alone;
     private readonly Func<string, PairToRead?> _pair;
+    private readonly Func<string, FaultTable> _onSwitch;
 
-    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone, Func<string, PairToRead?> pair)
+    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone, Func<string, PairToRead?> pair, Func<string, FaultTable> onSwitch)
     {
-        (_faults, _buildings, _pack, _alone, _pair) = (faults, buildings, pack, alone, pair);
+        (_faults, _buildings, _pack, _alone, _pair, _onSwitch) = (faults, buildings, pack, alone, pair, onSwitch);
         _packIndex = faults.Circuit.Packs.Select((p, i) => (p, i)).First(p => p.p.Input.Supply == pack.Supply.Id).i;
     }
 
@@ -54,10 +55,8 @@ internal sealed class FaultSearch
 
         if (question.Amperes is { } amps)
         {
-            // The meter's own error; what lengths, lamps and cells add is the finder's to know.
             var range = Meter.Fitting(Meter.Usual.CurrentRanges, Math.Abs(amps));
-            var band = Math.Max(LeastBand, range.Show(amps) is { Shown: not null } shown ? shown.Error : Math.Abs(amps));
-            seen = seen.Read(_packIndex, new AmpsReading(amps - band, amps + band));
+            seen = seen.Read(_packIndex, Read(amps));
             if (question.Volts is { } volts)
             {
                 var (left, error) = (volts - (amps * range.Ohms), Meter.Fitting(Meter.Usual.VoltageRanges, volts).Show(volts).Error);
@@ -68,6 +67,11 @@ internal sealed class FaultSearch
         foreach (var pair in question.OffBank.GroupBy(r => r.Building, StringComparer.Ordinal))
         {
             seen = OffBank.Weigh(_alone(pair.Key), pair) is { } finding ? seen with { OffBank = seen.OffBank.Add(finding) } : seen;
+        }
+
+        foreach (var reading in question.OnSwitch.Where(r => _faults.Circuit.Packs[_packIndex].Input.Groups.Any(g => g.Id == r.SwitchGroup)))
+        {
+            seen = seen with { OffBank = seen.OffBank.Add(GroupMeter.Weigh(_onSwitch(reading.SwitchGroup).Table, Read(reading.Amperes), FaultPriors.Usual)) };
         }
 
         // One that was read already is not asked for again.
@@ -84,6 +88,14 @@ internal sealed class FaultSearch
             OneFault = ranking.OneFault,
             Pairs = ranking.Pairs.Where(p => p.Probability > LeastPair && IsOfPack(p.One) && IsOfPack(p.Other)).Select(p => new SuspectPair($"{Words(p.One)}, and {Words(p.Other)}", p.Probability)).ToItemList(),
         };
+    }
+
+    // The meter's own error; what lengths, lamps and cells add is the finder's to know.
+    private static AmpsReading Read(double amps)
+    {
+        var shown = Meter.Fitting(Meter.Usual.CurrentRanges, Math.Abs(amps)).Show(amps);
+        var band = Math.Max(LeastBand, shown is { Shown: not null } ? shown.Error : Math.Abs(amps));
+        return new AmpsReading(amps - band, amps + band);
     }
 
     private IEnumerable<(Wiring.CircuitLamp Lamp, int Index)> Lamps() => _faults.Circuit.Lamps.Select((l, i) => (l, i)).Where(l => l.l.Pack == _packIndex);

@@ -65,7 +65,15 @@ public sealed record FaultQuestion(string Supply, IReadOnlyDictionary<(string Bu
 {
     /// <summary>What a meter showed at pairs taken off the bank; they sharpen the answer.</summary>
     public ItemList<OffBankReading> OffBank { get; init; } = [];
+
+    /// <summary>Currents of the pack read with one of its switches on alone.</summary>
+    public ItemList<SwitchReading> OnSwitch { get; init; } = [];
 }
+
+/// <summary>The current of a pack with one of its switches on alone.</summary>
+/// <param name="SwitchGroup">The switch group's id.</param>
+/// <param name="Amperes">As the meter reads, A.</param>
+public sealed record SwitchReading(string SwitchGroup, double Amperes);
 
 /// <summary>What may have broken.</summary>
 /// <param name="Suspects">The likeliest first.</param>

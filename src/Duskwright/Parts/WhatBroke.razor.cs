@@ -1,5 +1,6 @@
 using System.Globalization;
 using Duskwright.Plan;
+using Duskwright.Plan.Document;
 using Duskwright.Study.Mending;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
@@ -18,6 +19,7 @@ public partial class WhatBroke
 
     private readonly Dictionary<(string Building, string Lamp), Seen> _looks = [];
     private readonly Dictionary<string, IReadOnlyList<OffBankReading>> _offBank = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _onSwitch = new(StringComparer.Ordinal);
     private string _reading = "";
     private string _volts = "";
     private int _cleared;
@@ -31,9 +33,13 @@ public partial class WhatBroke
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
-    private FaultAnswer? Answer => _looks.Values.All(l => l == Seen.Lit) && Amperes is null && OffBank.Count == 0
+    private FaultAnswer? Answer => _looks.Values.All(l => l == Seen.Lit) && Amperes is null && OffBank.Count == 0 && OnSwitch.Count == 0
         ? null
-        : Open.Study.WhatBroke(new FaultQuestion(Pack.Supply.Id, _looks, Amperes, Volts) { OffBank = OffBank });
+        : Open.Study.WhatBroke(new FaultQuestion(Pack.Supply.Id, _looks, Amperes, Volts) { OffBank = OffBank, OnSwitch = OnSwitch });
+
+    private List<SwitchGroup> Groups => [.. Open.Town.SwitchGroups.Where(g => g.Supply == Pack.Supply.Id && Open.Study.Lamps.Any(l => l.SwitchGroup == g.Id))];
+
+    private ItemList<SwitchReading> OnSwitch => _onSwitch.Select(r => (r.Key, Value: Number(r.Value))).Where(r => r.Value is not null).Select(r => new SwitchReading(r.Key, r.Value!.Value / 1000)).ToItemList();
 
     private ItemList<OffBankReading> OffBank => _offBank.Values.SelectMany(r => r).ToItemList();
 
@@ -42,6 +48,7 @@ public partial class WhatBroke
     private double? Volts => Number(_volts) is > 0 and <= MostVolts and var volts ? volts : null;
 
     private string? ReadingSaid =>
+        _onSwitch.Values.FirstOrDefault(v => v.Trim().Length > 0 && Number(v) is null) is { } wrong ? $"“{wrong}” is not a current; write milliamperes, 163 or 16,5." :
         _reading.Trim().Length > 0 && Amperes is null ? $"“{_reading}” is not a current; write milliamperes, 163 or 16,5."
         : _volts.Trim().Length > 0 && Volts is null ? $"“{_volts}” is not the volts of a pack; write volts, 4.4 or 4,4."
         : Volts is not null && Amperes is null ? "Volts tell how full the cells are only together with the current." : null;
@@ -70,6 +77,7 @@ public partial class WhatBroke
     {
         _looks.Clear();
         _offBank.Clear();
+        _onSwitch.Clear();
         _cleared++;
         (_reading, _volts) = ("", "");
     }

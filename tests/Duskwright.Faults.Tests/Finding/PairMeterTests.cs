@@ -66,5 +66,17 @@ public sealed class PairMeterTests
         Assert.Null(pair.Shows(new Fault(FaultKind.PairShorted, "pair of Z", 9)));
     }
 
+    // By hand: three lamps behind 820 Ω on three fresh cells take (4.8 − 2.76) V ÷ 820 Ω = 2.5 mA each, 7.5 mA together; an open pair takes nothing.
+    [Theory]
+    [InlineData(7.4e-3, false)]
+    [InlineData(0.0, true)]
+    public void The_current_with_one_switch_on_tells_an_open_pair_behind_it_from_sound_parts(double amps, bool open)
+    {
+        var finding = GroupMeter.Weigh(SignatureTable.Of(House), new AmpsReading(amps - 0.5e-3, amps + 0.5e-3), FaultPriors.Usual);
+        var ratio = finding.Of(new Fault(FaultKind.PairOpen, "pair of A", 0));
+        Assert.True(open ? ratio > 10 : ratio < 0.1, $"{ratio}");
+        Assert.Equal(1, finding.Of(new Fault(FaultKind.PairOpen, "pair of Z", 9)));
+    }
+
     private static Network Lit(LedLaw law, double ohms) => new(House.Network.NodeCount, [.. House.Network.Elements.Select(e => e is LampElement lamp ? lamp with { Law = law, ResistorOhms = ohms } : e)]);
 }
