@@ -323,8 +323,6 @@ public sealed class OpenTown : IDisposable
 
     private static WorkingFile InMemory(Town town) => WorkingFile.InMemory(town, "Begin", TimeProvider.System);
 
-    private static Lazy<RouteProposal> Suggested(Town town) => new(() => RouteProposal.Of(town));
-
     // What is refused at the bench is told to its sender, not to whoever looks at the town meanwhile.
     private ItemList<Problem> Do(Func<ItemList<Problem>> work, bool quiet = false)
     {
@@ -346,8 +344,7 @@ public sealed class OpenTown : IDisposable
             }
             else if (!ReferenceEquals(_desk.File.Town, Town))
             {
-                _desk.Study = Study.After(_desk.File.Town);
-                _desk.Routes = Suggested(_desk.File.Town);
+                _desk.Follow();
             }
         }
 
@@ -395,76 +392,5 @@ public sealed class OpenTown : IDisposable
         file.Dispose();
         SayWhere(kept.File);
         return kept.File;
-    }
-
-    /// <summary>What all who have the town open share.</summary>
-    private sealed class Desk(WorkingFile file, string? home)
-    {
-        private static readonly TimeSpan DrawnFirst = TimeSpan.FromMilliseconds(100);
-        private bool _settling;
-
-        internal event Action? Changed;
-
-        internal Lock Gate { get; } = new();
-
-        internal string? Home { get; } = home;
-
-        internal string? Address { get; set; }
-
-        internal WorkingFile File { get; set; } = file;
-
-        internal TownStudy Study { get; set; } = TownStudy.Of(file.Town);
-
-        internal Lazy<RouteProposal> Routes { get; set; } = Suggested(file.Town);
-
-        internal ItemList<Problem> Trouble { get; set; } = [];
-
-        internal LengthRule Lengths { get; set; } = LengthRule.KeptIn(home);
-
-        internal TownStudy? Settled { get; private set; }
-
-        internal void Tell() => Changed?.Invoke();
-
-        internal void Settle()
-        {
-            lock (Gate)
-            {
-                if (_settling || ReferenceEquals(Settled, Study))
-                {
-                    return;
-                }
-
-                _settling = true;
-            }
-
-            _ = SettleAllAsync();
-        }
-
-        // What cannot be worked out throws again where it is asked for, on the page of whoever asks.
-        private async Task SettleAllAsync()
-        {
-            // What the hand has just done is drawn first: it shares the machine with its own picture.
-            await Task.Delay(DrawnFirst).ConfigureAwait(ConfigureAwaitOptions.ForceYielding);
-            var (study, routes) = (Study, Routes);
-            try
-            {
-                _ = (study.Findings, routes.Value);
-            }
-            finally
-            {
-                bool newer;
-                lock (Gate)
-                {
-                    (Settled, _settling) = (study, false);
-                    newer = !ReferenceEquals(study, Study);
-                }
-
-                Tell();
-                if (newer)
-                {
-                    Settle();
-                }
-            }
-        }
     }
 }
