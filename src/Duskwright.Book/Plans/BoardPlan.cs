@@ -143,6 +143,6 @@ public static class BoardPlan
     private static string Counts(TownStudy study, int houses)
     {
         var others = study.Buildings.Count - houses;
-        return $"{houses} {(houses == 1 ? "house" : "houses")}{(others switch { 0 => "", 1 => " and 1 lamp or boat", _ => $" and {others} lamps and boats" })} · {study.Lamps.Count} {(study.Lamps.Count == 1 ? "LED" : "LEDs")} · {study.Packs.Count} {(study.Packs.Count == 1 ? "pack" : "packs")}";
+        return study.Buildings.Count == 0 ? "nothing stands on it yet" : $"{houses} {(houses == 1 ? "house" : "houses")}{(others switch { 0 => "", 1 => " and 1 lamp or boat", _ => $" and {others} lamps and boats" })} · {study.Lamps.Count} {(study.Lamps.Count == 1 ? "LED" : "LEDs")} · {study.Packs.Count} {(study.Packs.Count == 1 ? "pack" : "packs")}";
     }
 }
