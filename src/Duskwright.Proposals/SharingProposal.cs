@@ -72,7 +72,7 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
             var packs = town.Supplies.Count > 0 ? [.. Enumerable.Range(0, supplies.Count).Where(p => p < town.Supplies.Count || used.Contains(p))] : used;
             var kept = packs.Select((p, i) => town.Supplies.Count > 0 ? supplies[p] : supplies[p] with { Id = Number(i + 1) }).ToItemList();
             var on = packs.Select(p => units.Where((_, u) => shared.PackOf[u] == p).ToList()).ToList();
-            var (groups, places) = SwitchesAnew.Of(town, kept, on);
+            var (groups, places) = SwitchesAnew.Of(town, kept, on, keep);
             var pocket = Pocket.TooSmall(town, kept);
             return new SharingProposal(new AcceptSharing(kept, groups, places), shared.PacksUsed, shared.PacksLowerBound, shared.Proven, null)
             {

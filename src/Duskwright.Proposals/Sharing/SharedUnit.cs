@@ -4,7 +4,7 @@ namespace Duskwright.Proposals.Sharing;
 
 /// <summary>What hangs on one pack as a whole: a house, or all that hangs on a switch that is kept.</summary>
 /// <param name="Name">What the maker calls it.</param>
-/// <param name="Switch">The switch that is kept; none for a house.</param>
+/// <param name="Switch">The switch that is kept; none for a house that is not glued.</param>
 /// <param name="Houses">The keys of its houses and how many lamps each has.</param>
 /// <param name="Amperes">Its current, A.</param>
 /// <param name="X">Where it lies, m.</param>

@@ -7,9 +7,13 @@ namespace Duskwright.Proposals.Sharing;
 /// <summary>What of a town is shared over its packs.</summary>
 internal static class SharedUnits
 {
-    /// <summary>Whether scenes or single lamps name the switches, which must then stay what they are.</summary>
-    internal static bool MustKeepSwitches(Town town) =>
-        town.SwitchGroups.Count > 0 && (town.Scenes.Count > 0 || town.Buildings.Any(b => b.DescribedLamps().Any(l => l.Lamp.SwitchGroup is not null)));
+    /// <summary>Whether scenes, single lamps or shared pairs that are laid name the switches, which must then stay what they are.</summary>
+    internal static bool MustKeepSwitches(Town town)
+    {
+        var held = SharedRuns.Held(town);
+        return town.SwitchGroups.Count > 0
+            && (town.Scenes.Count > 0 || town.Buildings.Any(b => b.DescribedLamps().Any(l => l.Lamp.SwitchGroup is not null)) || SharedRuns.Starts(town).Any(s => held.Contains(s.Key)));
+    }
 
     /// <summary>Every house by itself.</summary>
     /// <param name="town">The town.</param>
@@ -46,10 +50,10 @@ internal static class SharedUnits
     }
 
     private static SharedUnit House(BuildingLoad load, Building own, Dictionary<string, string?> supplyOf) => new(
-        own.Name, null, [(own.Key, load.Lamps)], load.Amperes, X(own), Y(own), Stays(own, own.SwitchGroup is { } group ? supplyOf.GetValueOrDefault(group) : null));
+        own.Name, own.State == BuildingState.Fixed ? own.SwitchGroup : null, [(own.Key, load.Lamps)], load.Amperes, X(own), Y(own), Stays(own, own.SwitchGroup is { } group ? supplyOf.GetValueOrDefault(group) : null));
 
-    // What is glued keeps its pack, and so does what the maker has said.
-    private static string? Stays(Building building, string? supply) => building.Pack ?? (building.State == BuildingState.Fixed ? supply : null);
+    // What is glued keeps its switch and so its pack; for the rest the maker may have said one.
+    private static string? Stays(Building building, string? supply) => building.State == BuildingState.Fixed && supply is not null ? supply : building.Pack;
 
     private static Dictionary<string, string?> SupplyOfSwitch(Town town) => town.SwitchGroups.ToDictionary(g => g.Id, g => g.Supply, StringComparer.Ordinal);
 

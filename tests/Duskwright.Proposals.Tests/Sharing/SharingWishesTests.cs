@@ -87,6 +87,34 @@ public class SharingWishesTests
     }
 
     [Fact]
+    public void A_glued_house_keeps_its_switch_and_others_join_it_there()
+    {
+        var town = SharedOver(Couples(4), 2) with { SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1" }, new SwitchGroup { Id = "Q", Name = "quay", Supply = "2" }] };
+        town = town with { Buildings = town.Buildings.Select((b, i) => b with { SwitchGroup = i == 0 ? "Q" : "A", State = i == 0 ? BuildingState.Fixed : BuildingState.Idea }).ToItemList() };
+        var shared = Share(town, new SharingWishes { SpareShare = 0 }).Edit!.Apply(town);
+        Assert.Equal("Q", shared.Buildings[0].SwitchGroup);
+        Assert.Equal(("2", "quay"), shared.SwitchGroups.Where(g => g.Id == "Q").Select(g => (g.Supply, g.Name)).Single());
+        Assert.Contains(shared.Buildings.Skip(1), b => b.SwitchGroup == "Q");
+        Assert.Empty(TownChecks.Of(shared));
+    }
+
+    [Fact]
+    public void A_shared_pair_that_is_laid_keeps_its_switch()
+    {
+        var town = SharedOver(Couples(2), 2) with { SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1" }, new SwitchGroup { Id = "B", Supply = "2" }] };
+        town = town with
+        {
+            Buildings = town.Buildings.Select(b => b with { SwitchGroup = "B" }).ToItemList(),
+            Taps = [new Tap { Id = "TB1", SwitchGroup = "B", Length = Length.FromMillimetres(300), Laid = true }],
+            Routes = [new Route { Building = "house-0", From = "TB1", Points = [Point.At(100, 300), Point.At(100, 200)], Length = Length.FromMillimetres(100), Laid = true }],
+        };
+        Assert.Empty(TownChecks.Of(town));
+        var shared = Share(town, new SharingWishes { SpareShare = 0 }).Edit!.Apply(town);
+        Assert.Empty(TownChecks.Of(shared));
+        Assert.Equal(town.Routes, shared.Routes);
+    }
+
+    [Fact]
     public void Better_sharings_are_told_as_they_come_and_the_last_is_the_answer()
     {
         var heard = new List<SharingProposal>();
