@@ -81,10 +81,10 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
         }
     }
 
-    // More packs like the commonest of the town, under numbers that are free.
+    // More packs like the commonest of the town, fuse and all, fresh and under numbers that are free.
     private static IEnumerable<Supply> More(Town town, int packs)
     {
-        var like = town.Supplies.GroupBy(Cells).MaxBy(g => g.Count())!.Key with { ChargeLeft = 1 };
+        var like = town.Supplies.GroupBy(Cells).MaxBy(g => g.Count())!.First() with { Name = null, ChargeLeft = 1 };
         return Enumerable.Range(1, town.Supplies.Count + packs).Select(Number).Where(n => town.Supplies.All(s => s.Id != n)).Take(packs).Select(n => like with { Id = n });
     }
 

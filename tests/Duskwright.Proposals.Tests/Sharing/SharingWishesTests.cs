@@ -52,12 +52,14 @@ public class SharingWishesTests
     public void Packs_that_may_be_bought_are_taken_only_where_those_on_hand_do_not_do()
     {
         var town = SharedOver(Couples(20), 1);
+        town = town with { Supplies = [town.Supplies[0] with { Name = "quay", Fuse = "ptc-500ma" }] };
         Assert.NotNull(Share(town, new SharingWishes { SpareShare = 0 }).Why);
         var more = Share(town, new SharingWishes { SpareShare = 0, MorePacks = 9 });
         Assert.Equal(more.PacksUsed, more.Edit!.Supplies.Count);
         Assert.True(more.Proven);
         Assert.Empty(TownChecks.Of(more.Edit.Apply(town)));
         Assert.Equal("1", more.Edit.Supplies[0].Id);
+        Assert.All(more.Edit.Supplies, s => Assert.Equal("ptc-500ma", s.Fuse));
     }
 
     // By hand: three LR6 of 14.5 mm side by side with a holder's edge are 47.5 mm, and 50.5 + 10 = 60.5 mm long: two stand in a row of 100 mm, and 130 mm hold two rows.
