@@ -156,8 +156,8 @@ internal static class BuildingSheet
         flow.Need(40);
         flow.Text(Face.Speaks, 12, "Test, and write it down");
         flow.Table(
-            [0.18f, 0.36f, 0.1f, 0.2f, 0.16f],
-            ["when", "do", "should light", "meter, if you have one", "yours, date"],
+            [0.16f, 0.42f, 0.08f, 0.2f, 0.14f],
+            ["when", "do", "lit", "meter, if you have one", "yours, date"],
             building.Tests.Select(t => new[] { t.When, t.Do, t.ShouldLight == 0 ? "none" : BenchBook.Number(t.ShouldLight), t.Reading is { } reading ? BenchBook.WithBand(reading) : "", "" }));
         flow.Gap(4);
     }
@@ -165,7 +165,7 @@ internal static class BuildingSheet
     private static void Gate(PageFlow flow, BuildingKind kind)
     {
         flow.Need(20);
-        flow.Text(Face.Speaks, 11, kind == BuildingKind.House ? "The roof may be glued on when the tests up to \"roof on, in the dark\" are passed; the house may be glued in when all but the last are." : "It may be glued in when all tests but the last are passed.");
+        flow.Text(Face.Speaks, 11, kind == BuildingKind.House ? "The roof may be glued on when the tests up to \"roof on, in the dark\" are passed, the house when all but the last are." : "It may be glued in when all tests but the last are passed.");
         flow.Gap(2);
         flow.Text(Face.Reports, 9.5f, "date ____________________      by ____________________");
         flow.Text(Face.Reports, 8.5f, "Cells out while you solder. Fuse at the pack, no bare ends near card.");

@@ -56,12 +56,12 @@ internal static class TestPoints
         // A lamp without a roof has nothing that could leak.
         if (building.Kind == BuildingKind.House)
         {
-            var dark = new TestPoint("roof on, in the dark", "Set the roof on dry, light the house from the test pack in a dark room and go round it for two minutes: its windows glow, and nothing else does. Look along the eaves, the corners, the foot of the walls and through every pane.", lamps.Count, null) { Gate = 'C', Lamps = all, Watch = watch, Leaks = true };
+            var dark = new TestPoint("roof on, in the dark", "Set the roof on dry, light the house from the test pack in a dark room and go round it for two minutes: only its windows glow. Look along eaves, corners and the foot of the walls.", lamps.Count, null) { Gate = 'C', Lamps = all, Watch = watch, Leaks = true };
             tests.Add(Closed(dark, TestPointSight.Of(lamps, panes), true, hung.Count == 1 ? hung[0].Query?.OnTestPack() : null, Bands));
         }
 
         tests.AddRange(OnEach(
-            new TestPoint("fed, through the board", "Set the house in its place and pull the pair through to the bank. Before it is joined to anything, touch that far end to the test pack, plus to plus: what was sound before and is dark now was hurt by the pull.", 0, null) { Gate = 'D' },
+            new TestPoint("fed, through the board", "The house in its place, the pair pulled through to the bank: touch its end there to the test pack, plus to plus, before it is joined. What is dark now was hurt by the pull.", 0, null) { Gate = 'D' },
             (test, h) => Closed(test, TestPointSight.Of(h.Lamps, panes), roofLifts, h.Query?.OnTestPack(), Bands)));
         tests.AddRange(OnEach(
             new TestPoint("fed, at the bank", "With a meter take volts at the pack together with amperes.", 0, null) { Gate = 'E' },
