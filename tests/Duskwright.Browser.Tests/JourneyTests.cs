@@ -108,6 +108,28 @@ public sealed class JourneyTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
+    public async Task A_moment_is_named_compared_with_today_in_words_and_gone_back_to()
+    {
+        var page = await EmptyBoardAsync();
+        await page.GotoAsync($"{app.Address}/file");
+        await page.Locator(".app[data-live=yes]").WaitForAsync();
+        await page.GetByLabel("Name this moment").FillAsync("before the mill");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep its name" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Go back to it: before the mill" })).ToBeVisibleAsync();
+        await page.GotoAsync($"{app.Address}/town");
+        await page.Locator(".app[data-live=yes]").WaitForAsync();
+        await AddAsync(page, "Cottage", "Mill");
+        await page.GotoAsync($"{app.Address}/file");
+        await page.Locator(".app[data-live=yes]").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "What changed since before the mill" }).ClickAsync();
+        await Expect(page.Locator(".changes li").First).ToHaveTextAsync("Mill is new, with 1 LED.");
+        await Expect(page.Locator(".changes").Last).ToContainTextAsync("In all: wire to cut");
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Go back to it: before the mill" }).ClickAsync();
+        await Expect(page.Locator("p[role=status]")).ToContainTextAsync("The town is as it was at before the mill.");
+    }
+
+    [Fact]
     public async Task By_keys_alone_a_new_maker_types_houses_and_comes_to_the_printed_labels()
     {
         var page = await app.OpenAsync("start");
