@@ -77,7 +77,12 @@ public static class ColumnSharing
     private static (double Linear, double[] Worth, double[] PackWorth) PriceOut(
         ColumnMaster master, ImmutableArray<PackKind> kinds, ImmutableArray<LoadClass> classes, ColumnSettings settings, CancellationToken cancel)
     {
-        var (bound, bestWorth, bestPackWorth) = (0.0, new double[classes.Length], new double[kinds.Length]);
+        // What the worths alone are worth: with what a filling left out could gain it bounds every sharing, whatever the worths are.
+        double Value(double[] worth, double[] packWorth) => classes.Select((c, i) => c.Loads.Length * worth[i]).Sum() + kinds.Select((k, i) => k.OnHand * packWorth[i]).Sum();
+
+        // Every load where it costs least, and every pack that pays for itself: no filling can gain on that.
+        double[] bestWorth = [.. classes.Select(c => (double)c.Cost.Min())], bestPackWorth = [.. kinds.Select(k => Math.Min(0.0, k.Cost))];
+        var bound = Value(bestWorth, bestPackWorth);
         for (var round = 0; round < settings.Rounds && !cancel.IsCancellationRequested; round++)
         {
             if (master.Price() is not var (worth, packWorth))
@@ -85,8 +90,7 @@ public static class ColumnSharing
                 break;
             }
 
-            // What the worths alone are worth: with what a filling left out could gain it bounds every sharing, whatever the worths are.
-            var value = classes.Select((c, i) => c.Loads.Length * worth[i]).Sum() + kinds.Select((k, i) => k.OnHand * packWorth[i]).Sum();
+            var value = Value(worth, packWorth);
             var (gain, added) = (0.0, false);
             for (var k = 0; k < kinds.Length; k++)
             {
