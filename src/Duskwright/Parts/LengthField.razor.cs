@@ -18,6 +18,10 @@ public partial class LengthField
     [Parameter, EditorRequired]
     public Length? Value { get; set; }
 
+    /// <summary>What it is shown and typed in; the maker's own unit where none is said.</summary>
+    [Parameter]
+    public LengthRule? Rule { get; set; }
+
     /// <summary>Whether it may be left empty.</summary>
     [Parameter]
     public bool MayBeEmpty { get; set; }
@@ -29,11 +33,13 @@ public partial class LengthField
     [Inject]
     private OpenTown Open { get; set; } = default!;
 
+    private LengthRule Shown => Rule ?? Open.Lengths;
+
     protected override void OnParametersSet()
     {
-        if (_was.Rule != Open.Lengths || _was.Value != Value)
+        if (_was.Rule != Shown || _was.Value != Value)
         {
-            (_was, _typed, _refused) = ((Open.Lengths, Value), Open.Lengths.Words(Value), null);
+            (_was, _typed, _refused) = ((Shown, Value), Shown.Words(Value), null);
         }
     }
 
@@ -46,13 +52,13 @@ public partial class LengthField
             return Changed.InvokeAsync(null);
         }
 
-        if (Open.Lengths.Read(_typed) is { } length)
+        if (Shown.Read(_typed) is { } length)
         {
             _refused = null;
             return Changed.InvokeAsync(length);
         }
 
-        _refused = $"{Label}: {(_typed.Length == 0 ? "nothing was typed" : $"“{_typed}” will not do")}; {Open.Lengths.Example} is allowed.";
+        _refused = $"{Label}: {(_typed.Length == 0 ? "nothing was typed" : $"“{_typed}” will not do")}; {Shown.Example} is allowed.";
         return Task.CompletedTask;
     }
 }

@@ -22,7 +22,7 @@ public partial class PieceEditor
     [Parameter]
     public EventCallback<HousePiece?> Chose { get; set; }
 
-    private HouseHand Hand => new(House);
+    private HouseHand Hand => new(House) { Lengths = Open.Lengths };
 
     private Room? Room => Piece.At.In(House.Building);
 

@@ -15,6 +15,9 @@ public sealed record HouseHand(BuildingResult House)
     private const double UsualWidth = 10;
     private const double UsualHeight = 12;
 
+    /// <summary>The unit in which the maker is answered.</summary>
+    public LengthRule Lengths { get; init; } = LengthRule.All[0];
+
     private Building Building => House.Building;
 
     /// <summary>Moves a piece over the drawing it is seen in.</summary>
@@ -78,7 +81,7 @@ public sealed record HouseHand(BuildingResult House)
             .OrderBy(x => Math.Abs(x - middle)).Select(x => (double?)x).FirstOrDefault();
         return free is { } left
             ? (Room(at, r => r with { Windows = r.Windows.Add(window with { FromLeft = Mm(Math.Max(0, left)), Sill = Mm(sill) }) }, wall, "one window more"), null)
-            : (null, $"There is no room on this wall for another window {wide:0.#} mm wide. Make one narrower, or move the others together.");
+            : (null, $"There is no room on this wall for another window {Lengths.Words(window.Width)} wide. Make one narrower, or move the others together.");
     }
 
     /// <summary>One more of a piece, beside it.</summary>

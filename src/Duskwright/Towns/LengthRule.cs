@@ -18,6 +18,9 @@ public sealed record LengthRule
     /// <summary>All there are, the usual first.</summary>
     public static ItemList<LengthRule> All { get; } = [new("mm"), new("cm"), new("in")];
 
+    /// <summary>What drills are told in, whatever the maker measures the board in.</summary>
+    public static LengthRule OfDrills => All[0];
+
     /// <summary>mm, cm or in.</summary>
     public string Unit { get; }
 

@@ -57,6 +57,9 @@ public sealed class HouseHandTests
 
         Assert.True(added > 0);
         Assert.Contains("no room on this wall", new HouseHand(House(town)).AddWindow(FirstWindow.At, null, WallSide.Front).Why, StringComparison.Ordinal);
+
+        // The usual window is 10 mm wide: 10/25.4 = 0.394 in.
+        Assert.Contains("window 0.394 in wide", new HouseHand(House(town)) { Lengths = LengthRule.All[2] }.AddWindow(FirstWindow.At, null, WallSide.Front).Why, StringComparison.Ordinal);
     }
 
     [Fact]
