@@ -17,8 +17,8 @@ internal sealed class FeedGround
     {
         (_demands, Rules) = (demands, rules);
         _places = [bank, .. demands.Select(d => d.Hole ?? d.From)];
-        _graph = ways.IsEmpty ? null : new WireGraph(ways, _places, rules.Around);
-        _free = ways.IsEmpty && rules.Around is { } around ? new FreeRouter(around) : null;
+        _graph = ways.IsEmpty && rules.Free.IsEmpty ? null : new WireGraph(ways, _places, rules);
+        _free = _graph is null && rules.Around is { } around ? new FreeRouter(around) : null;
         _trees = _graph is null ? [] : [.. _places.Select((_, i) => _graph.ShortestFrom(i))];
     }
 

@@ -51,7 +51,7 @@ internal sealed class TrunkLayout
         {
             metres += next.Metres;
             line = line.Add(_points[next.To]);
-            if (used.Count == 0 || used[^1] != _ways[next.Piece])
+            if (_ways[next.Piece].Length > 0 && (used.Count == 0 || used[^1] != _ways[next.Piece]))
             {
                 used.Add(_ways[next.Piece]);
             }

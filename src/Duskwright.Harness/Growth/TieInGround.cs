@@ -39,12 +39,12 @@ public static class TieInGround
     public static ImmutableArray<TieRun> Runs(
         ImmutableArray<WirewayLine> ways, RouteDemand added, ImmutableArray<TiePoint> points, ImmutableArray<TieLine> lines, RouteRules rules)
     {
-        if (ways.IsEmpty && rules.Around is { } around)
+        if (ways.IsEmpty && rules.Free.IsEmpty && rules.Around is { } around)
         {
             return [.. Round(new FreeRouter(around), added, points, lines, rules).OrderBy(r => r.Metres)];
         }
 
-        if (ways.IsEmpty)
+        if (ways.IsEmpty && rules.Free.IsEmpty)
         {
             return [.. points.Select(p => OnOpenGround(added, p, rules)).Concat(lines.Select(l => OnOpenGround(added, l, rules)).OfType<TieRun>()).OrderBy(r => r.Metres)];
         }
@@ -52,7 +52,7 @@ public static class TieInGround
         ImmutableArray<WirewayLine> open = [.. ways.Where(w => w.CapacityPairs is not { } most || w.TakenPairs < most)];
         var full = ways.Except(open).Select(w => w.Id).ToHashSet(StringComparer.Ordinal);
         var runs = Along(ways, full, added, points, lines, rules);
-        if (full.Count > 0 && !open.IsEmpty)
+        if (full.Count > 0 && (!open.IsEmpty || !rules.Free.IsEmpty))
         {
             // Past a full wireway to one that has room.
             runs = runs.Concat(Along(open, [], added, points, lines, rules));
@@ -72,7 +72,7 @@ public static class TieInGround
         ImmutableArray<WirewayLine> ways, HashSet<string> closed, RouteDemand added, ImmutableArray<TiePoint> points, ImmutableArray<TieLine> lines, RouteRules rules)
     {
         var hole = added.Hole ?? added.From;
-        var graph = new WireGraph(ways, [hole, .. points.Select(p => p.Hole ?? p.At)], rules.Around);
+        var graph = new WireGraph(ways, [hole, .. points.Select(p => p.Hole ?? p.At)], rules);
         var stub = graph.Stub(0);
         if (stub.Metres > rules.MostStubMetres)
         {

@@ -14,18 +14,18 @@ public static class Router
     public static ImmutableArray<RouteAnswer> Route(
         ImmutableArray<WirewayLine> ways, ImmutableArray<RouteDemand> demands, PlanePoint bank, RouteRules rules)
     {
-        if (ways.IsEmpty && rules.Around is { } around)
+        if (ways.IsEmpty && rules.Free.IsEmpty && rules.Around is { } around)
         {
             var free = new FreeRouter(around);
             return [.. demands.Select(d => Round(d, free, bank, rules))];
         }
 
-        if (ways.IsEmpty)
+        if (ways.IsEmpty && rules.Free.IsEmpty)
         {
             return [.. demands.Select(d => new RouteAnswer(d.Building, [d.From, bank], (d.From.DistanceTo(bank) * rules.DetourFactor) + rules.SlackMetres, [], null))];
         }
 
-        var graph = new WireGraph(ways, [bank, .. demands.Select(d => d.Hole ?? d.From)], rules.Around);
+        var graph = new WireGraph(ways, [bank, .. demands.Select(d => d.Hole ?? d.From)], rules);
         var tree = graph.ShortestFrom(0);
         var trees = new Dictionary<string, ShortestTree>(StringComparer.Ordinal);
         return Crowding.Relieved(ways, [.. demands.Select((demand, i) => Answer(demand, i + 1, graph, tree, bank, rules))], Again);
@@ -48,17 +48,17 @@ public static class Router
         var (stub, bankStub) = (graph.Stub(terminal), graph.Stub(0));
         if (double.IsInfinity(stub.Metres) || double.IsInfinity(bankStub.Metres))
         {
-            return RouteAnswer.Failed(demand.Building, $"{(double.IsInfinity(stub.Metres) ? demand.Building : "The bank")} is shut in by obstacles under the board and reaches no wireway{(double.IsInfinity(stub.Metres) ? "" : $", so {demand.Building} cannot reach it")}");
+            return RouteAnswer.Failed(demand.Building, $"{(double.IsInfinity(stub.Metres) ? demand.Building : "The bank")} is shut in by obstacles under the board and reaches no wireway{OrArea(rules)}{(double.IsInfinity(stub.Metres) ? "" : $", so {demand.Building} cannot reach it")}");
         }
 
         if (stub.Metres > rules.MostStubMetres)
         {
-            return RouteAnswer.Failed(demand.Building, $"{demand.Building} lies {Mm(stub.Metres)} mm from the nearest wireway; at most {Mm(rules.MostStubMetres)} mm is bridged");
+            return RouteAnswer.Failed(demand.Building, $"{demand.Building} lies {Mm(stub.Metres)} mm from the nearest wireway{OrArea(rules)}; at most {Mm(rules.MostStubMetres)} mm is bridged");
         }
 
         if (bankStub.Metres > rules.MostStubMetres)
         {
-            return RouteAnswer.Failed(demand.Building, $"The bank lies {Mm(bankStub.Metres)} mm from the nearest wireway, so {demand.Building} cannot reach it");
+            return RouteAnswer.Failed(demand.Building, $"The bank lies {Mm(bankStub.Metres)} mm from the nearest wireway{OrArea(rules)}, so {demand.Building} cannot reach it");
         }
 
         var (points, used, length) = demand.Along is { } along ? WayAlong.Shortest(graph, graph.ShortestFrom(terminal, closed), tree, along, closed) : tree.PathTo(graph.TerminalNode(terminal));
@@ -69,7 +69,7 @@ public static class Router
 
         if (double.IsInfinity(length))
         {
-            return RouteAnswer.Failed(demand.Building, $"{demand.Building} reaches a wireway that does not lead to the bank");
+            return RouteAnswer.Failed(demand.Building, $"{demand.Building} reaches a wireway{OrArea(rules)} that does not lead to the bank");
         }
 
         List<PlanePoint> all = [demand.From, .. stub.Points, .. points, .. bankStub.Points.Reverse()];
@@ -97,6 +97,8 @@ public static class Router
     private static IEnumerable<PlanePoint> WithoutRepeats(List<PlanePoint> points) =>
         points.Where((p, i) => i == 0 || p.DistanceTo(points[i - 1]) > 1e-6);
 
+    private static string OrArea(RouteRules rules) => rules.Free.IsEmpty ? "" : " or free area";
+
     private static string Mm(double metres) => Math.Round(metres * 1000).ToString(System.Globalization.CultureInfo.InvariantCulture);
 }
 
@@ -123,6 +125,9 @@ public sealed record RouteRules(double SlackMetres, double DetourFactor, double 
 {
     /// <summary>The ground under the board with what wire goes round: between wireways and what joins them, and everywhere where no wireway is drawn; none where no obstacle is drawn.</summary>
     public FreeArea? Around { get; init; }
+
+    /// <summary>Areas in which a pair may leave the wireways and lie anywhere, each a closed outline without repeat of its first point, m; none where none is drawn. Overlapping ones are one.</summary>
+    public ImmutableArray<ImmutableArray<PlanePoint>> Free { get; init; } = [];
 }
 
 /// <summary>A way found, or why there is none.</summary>

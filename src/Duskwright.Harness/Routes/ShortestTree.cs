@@ -25,7 +25,7 @@ internal sealed class ShortestTree(IReadOnlyList<PlanePoint> nodes, int root, do
         for (; node != root; node = towards[node].Node)
         {
             points.Add(nodes[node]);
-            if (ways.Count == 0 || ways[^1] != towards[node].Way)
+            if (towards[node].Way.Length > 0 && (ways.Count == 0 || ways[^1] != towards[node].Way))
             {
                 ways.Add(towards[node].Way);
             }

@@ -3,20 +3,26 @@ using Duskwright.Harness.Trunks;
 
 namespace Duskwright.Harness.Routes;
 
-/// <summary>Wireways as nodes and pieces; every terminal joins at the nearest point of any wireway.</summary>
+/// <summary>Wireways as nodes and pieces; every terminal joins at the nearest point of any wireway or free area. In a free area all nodes that see one another are joined.</summary>
 internal sealed class WireGraph
 {
     // Points nearer than this are one point: half a millimetre, the width of a pencil line.
     internal const double SameMetres = 0.0005;
+
+    // The edge of a free area is met and joined as a wireway is; what runs across the area is in none.
+    private static readonly WirewayLine Edge = new("", []);
 
     private readonly List<PlanePoint> _nodes = [];
     private readonly List<List<(int To, double Metres, string Way)>> _pieces = [];
     private readonly List<int> _terminals = [];
     private readonly List<FreeRun> _stubs = [];
 
-    internal WireGraph(ImmutableArray<WirewayLine> ways, ImmutableArray<PlanePoint> terminals, FreeArea? around = null)
+    internal WireGraph(ImmutableArray<WirewayLine> ways, ImmutableArray<PlanePoint> terminals, RouteRules rules)
     {
+        var ground = rules.Free.IsEmpty ? null : new FreeGround(rules);
         var segments = ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1), (a, b) => (Way: w, From: a, To: b))).ToList();
+        var drawn = segments.Count;
+        segments.AddRange(ground is null ? [] : ground.Edges.Select(e => (Edge, e.From, e.To)));
         var cuts = segments.Select(s => new List<PlanePoint> { s.From, s.To }).ToList();
         for (var i = 0; i < segments.Count; i++)
         {
@@ -30,10 +36,17 @@ internal sealed class WireGraph
             }
         }
 
-        var free = around is null ? null : new FreeRouter(around);
+        var free = rules.Around is null ? null : new FreeRouter(rules.Around);
         var pieces = segments.Select(s => (s.From, s.To)).ToList();
         foreach (var terminal in terminals)
         {
+            if (ground?.Holds(terminal) == true)
+            {
+                _terminals.Add(NodeAt(terminal));
+                _stubs.Add(new FreeRun([terminal, _nodes[_terminals[^1]]], terminal.DistanceTo(_nodes[_terminals[^1]])));
+                continue;
+            }
+
             var (index, join) = segments
                 .Select((s, i) => (i, Point: terminal.NearestOn(s.From, s.To)))
                 .MinBy(x => terminal.DistanceTo(x.Point));
@@ -60,12 +73,15 @@ internal sealed class WireGraph
             var wayLength = way.Points.Zip(way.Points.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
             var stretch = wayLength > 0 ? 1 + (way.ClimbMetres / wayLength) : 1;
             var along = cuts[i].OrderBy(from.DistanceTo).Select(NodeAt).Distinct().ToList();
-            for (var k = 1; k < along.Count; k++)
+            for (var k = 1; k < along.Count && i < drawn; k++)
             {
-                var metres = _nodes[along[k - 1]].DistanceTo(_nodes[along[k]]) * stretch;
-                _pieces[along[k - 1]].Add((along[k], metres, way.Id));
-                _pieces[along[k]].Add((along[k - 1], metres, way.Id));
+                Join(along[k - 1], along[k], stretch, way.Id);
             }
+        }
+
+        foreach (var (from, to) in ground?.Seen([.. _nodes]) ?? [])
+        {
+            Join(from, to, 1, Edge.Id);
         }
     }
 
@@ -114,6 +130,13 @@ internal sealed class WireGraph
     {
         var pieces = _pieces.SelectMany((list, from) => list.Where(p => from < p.To).Select(p => (Piece: new NetPiece(from, p.To, p.Metres), p.Way))).ToList();
         return (new WireNet(_nodes.Count, [.. pieces.Select(p => p.Piece)]), [.. pieces.Select(p => p.Way)]);
+    }
+
+    private void Join(int from, int to, double stretch, string way)
+    {
+        var metres = _nodes[from].DistanceTo(_nodes[to]) * stretch;
+        _pieces[from].Add((to, metres, way));
+        _pieces[to].Add((from, metres, way));
     }
 
     private int NodeAt(PlanePoint point)

@@ -127,7 +127,7 @@ internal static class BoardChecks
     {
         var least = scenery.Kind switch
         {
-            SceneryKind.Water or SceneryKind.Field or SceneryKind.Obstacle or SceneryKind.Hatch => 3,
+            SceneryKind.Water or SceneryKind.Field or SceneryKind.Obstacle or SceneryKind.Hatch or SceneryKind.Free => 3,
             SceneryKind.Tree or SceneryKind.Clutter => 1,
             _ => 2,
         };

@@ -50,4 +50,7 @@ public enum SceneryKind
 
     /// <summary>An opening in the board or its edge through which a hand reaches the wires, an outline.</summary>
     Hatch,
+
+    /// <summary>A free area under the board in which pairs may leave the wireways and lie anywhere, an outline.</summary>
+    Free,
 }

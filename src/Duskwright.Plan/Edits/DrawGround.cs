@@ -63,7 +63,7 @@ public sealed record DrawGround(Board Board, string Words) : TownEdit
         });
     }
 
-    private static IEnumerable<Scenery> Barred(Board board) => board.Scenery.Where(s => s.Kind == SceneryKind.Obstacle);
+    private static IEnumerable<Scenery> Barred(Board board) => board.Scenery.Where(s => s.Kind is SceneryKind.Obstacle or SceneryKind.Free);
 
     private static Problem Stays(string path, string what, int pairs) =>
         new(path, "laid", $"{what} stays where it is: {(pairs == 1 ? "a pair that is laid runs" : $"{pairs} pairs that are laid run")} to it.", "Say first that those pairs are taken out again.");

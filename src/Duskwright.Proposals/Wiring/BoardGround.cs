@@ -18,7 +18,11 @@ internal static class BoardGround
         return [.. town.Board!.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0, w.CapacityPairs, taken.GetValueOrDefault(w.Id)))];
     }
 
-    internal static RouteRules Rules(Town town) => new(town.Wiring.Slack?.Metres ?? UsualSlackMetres, town.Wiring.DetourFactor ?? UsualDetour) { Around = ObstacleGround.Of(town) };
+    internal static RouteRules Rules(Town town) => new(town.Wiring.Slack?.Metres ?? UsualSlackMetres, town.Wiring.DetourFactor ?? UsualDetour)
+    {
+        Around = ObstacleGround.Of(town),
+        Free = [.. (town.Board?.Scenery ?? []).Where(s => s.Kind == SceneryKind.Free && s.Points.Count > 2).Select(s => s.Points.Select(InMetres).ToImmutableArray())],
+    };
 
     internal static RouteDemand Demand(Board board, Building building) => new(
         building.Key,

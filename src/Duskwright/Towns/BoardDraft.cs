@@ -49,6 +49,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         DraftKind.Wireway => "Wireway",
         DraftKind.Obstacle => "Obstacle",
         DraftKind.Hatch => "Hatch",
+        DraftKind.Free => "Free area",
         DraftKind.View => "Place to look from",
         DraftKind.House => "House by its corners",
         DraftKind.Scale => "Scale of the photograph",
@@ -69,7 +70,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         {
             DraftKind.Hole => new DrawGround(board with { FeedHoles = board.FeedHoles.Add(new FeedHole { Id = Free("h", board.FeedHoles.Select(h => h.Id)), At = Points[0], Bore = Length.FromMillimetres(Opening) }) }, "One hole more"),
             DraftKind.Wireway => new DrawGround(board with { Wireways = board.Wireways.Add(new Wireway { Id = Free("w", board.Wireways.Select(w => w.Id)), Points = Points }) }, "One wireway more"),
-            DraftKind.Obstacle or DraftKind.Hatch => new DrawGround(board with { Scenery = board.Scenery.Add(new Scenery { Kind = Kind == DraftKind.Hatch ? SceneryKind.Hatch : SceneryKind.Obstacle, Points = Points }) }, $"One {Name.ToLowerInvariant()} more"),
+            DraftKind.Obstacle or DraftKind.Hatch or DraftKind.Free => new DrawGround(board with { Scenery = board.Scenery.Add(new Scenery { Kind = Kind switch { DraftKind.Hatch => SceneryKind.Hatch, DraftKind.Free => SceneryKind.Free, _ => SceneryKind.Obstacle }, Points = Points }) }, $"One {Name.ToLowerInvariant()} more"),
             DraftKind.View => new PlaceViews(town.Show.ViewingPositions.Add(new ViewingPosition { Name = Free("look ", town.Show.ViewingPositions.Select(v => v.Name)), At = Points[0] }), "One place more to look from"),
             DraftKind.Scale when Apart is { } apart => new ScalePhotograph(Points[0], Points[1], apart),
             DraftKind.House => AddBuilding.Named(town, new Building { Name = "House", Leds = 1, Place = Footprint() }),
@@ -112,6 +113,9 @@ public enum DraftKind
 
     /// <summary>An opening to reach the wires.</summary>
     Hatch,
+
+    /// <summary>A free area under the board.</summary>
+    Free,
 
     /// <summary>A place to look from.</summary>
     View,

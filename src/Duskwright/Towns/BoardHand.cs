@@ -67,7 +67,7 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
             ["hole", var id] => new DrawGround(Board with { FeedHoles = Board.FeedHoles.Where(h => h.Id != id).ToItemList() }, $"A hole less: {id}"),
             ["way", var id] => new DrawGround(Board with { Wireways = Board.Wireways.Where(w => w.Id != id).ToItemList() }, $"A wireway less: {id}"),
             ["eye", var name] => new PlaceViews(Town.Show.ViewingPositions.Where(v => v.Name != name).ToItemList(), $"A place less to look from: {name}"),
-            ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.Without(i) }, $"A {Board.Scenery[i].Kind.ToString().ToLowerInvariant()} less"),
+            ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.Without(i) }, $"A {Called(Board.Scenery[i].Kind)} less"),
             ["corner", var corner, var thing] when Corner(corner) is { } at => Points(thing, points => at < points.Count ? points.Without(at) : points, "A corner less:"),
             _ => null,
         };
@@ -127,9 +127,11 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
     private DrawGround? OnGround(string key, Func<ItemList<Point>, ItemList<Point>> changed, string verb) => key.Split(':', 2) switch
     {
         ["way", var id] when Board.Wireways.Any(w => w.Id == id) => new DrawGround(Board with { Wireways = Board.Wireways.Select(w => w.Id == id ? w with { Points = changed(w.Points) } : w).ToItemList() }, $"{verb} wireway {id}"),
-        ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.With(i, Board.Scenery[i] with { Points = changed(Board.Scenery[i].Points) }) }, $"{verb} {Board.Scenery[i].Label ?? Board.Scenery[i].Kind.ToString().ToLowerInvariant()}"),
+        ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.With(i, Board.Scenery[i] with { Points = changed(Board.Scenery[i].Points) }) }, $"{verb} {Board.Scenery[i].Label ?? Called(Board.Scenery[i].Kind)}"),
         _ => null,
     };
+
+    private static string Called(SceneryKind kind) => kind == SceneryKind.Free ? "free area" : kind.ToString().ToLowerInvariant();
 
     private int? Index(string number) => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var i) && i < Board.Scenery.Count ? i : null;
 }
