@@ -175,8 +175,9 @@ public sealed class TownStudy
             return null;
         }
 
-        var query = AtTheBank(building, point.Supply);
-        return new TestJudge(house, point, query, Town.StandingLog().ToList(), question => Search(question.Supply, (point.IsAtTheBank ? query! : query!.OnTestPack()).Typical)!.Answer(question)).Judge(result);
+        var queries = AllAtTheBank(building).Where(q => point.Supply is null || q.Supply == point.Supply).ToList();
+        TestPointQuery On(string supply) => queries.First(q => q.Supply == supply);
+        return new TestJudge(house, point, queries, Town.StandingLog().ToList(), question => Search(question.Supply, (point.IsAtTheBank ? On(question.Supply) : On(question.Supply).OnTestPack()).Typical)!.Answer(question)).Judge(result);
     }
 
     /// <summary>What parts as they are sold make of a pack; computed when it is asked for, some tenths of a second a pack.</summary>
@@ -230,12 +231,14 @@ public sealed class TownStudy
     /// <returns>False also where it has no lamps that are fed.</returns>
     public bool HasOnePair(string building, string? supply = null) => AtTheBank(building, supply)?.OffTheBank() is not null;
 
-    private TestPointQuery? AtTheBank(string building, string? supply) =>
-        _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building) is { } resolved
-        && TestPointQuery.AtTheBank(resolved, _circuits.Value, _company.Value) is { } queries
-        && (supply is not null || queries.Count == 1)
-            ? queries.FirstOrDefault(q => supply is null || q.Supply == supply)
-            : null;
+    private TestPointQuery? AtTheBank(string building, string? supply)
+    {
+        var queries = AllAtTheBank(building);
+        return supply is not null || queries.Count == 1 ? queries.FirstOrDefault(q => supply is null || q.Supply == supply) : null;
+    }
+
+    private ItemList<TestPointQuery> AllAtTheBank(string building) =>
+        _resolved.Value.Buildings.FirstOrDefault(b => b.Building.Key == building) is { } resolved ? TestPointQuery.AtTheBank(resolved, _circuits.Value, _company.Value) : [];
 
     private FaultTable OnSwitch(string supply, CircuitInput input, string group)
     {

@@ -90,7 +90,7 @@ internal static class RandomTowns
         select new BuildWay
         {
             Changed = [new ChangedStep { Step = "paint", Words = which.Item3 ? "limewash" : null, Minutes = minutes, DryMinutes = which.Item1 ? dry : null, LeftOut = which.Item2 }],
-            Added = [new OwnStep { Key = "own-thatch", Words = "lay the thatch", Minutes = minutes, DryMinutes = dry, After = which.Item1 ? "cover" : null, Before = which.Item2 ? "glue-in" : null, Seals = which.Item3 }],
+            Added = [new OwnStep { Key = "own-thatch", Words = "lay the thatch", Minutes = minutes, DryMinutes = dry, After = which.Item1 ? "cover" : null, Before = which.Item2 ? "glue-in" : null, Seals = which.Item3, Test = which.Item1 ? new OwnTest { Words = "pair to the test pack", Lit = which.Item2 ? 0 : null, BeforeSeal = which.Item3 } : null }],
             Order = which.Item3 ? ["plan", "own-thatch"] : [],
         };
 

@@ -76,6 +76,33 @@ public class TestPointCompanyTests
         Assert.Contains(verdict.Causes[0].Words, w => w.Contains("House", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void In_the_dark_a_dark_lamp_on_one_of_two_packs_is_told_with_causes_on_its_own_pack_alone()
+    {
+        var looks = new Dictionary<string, Seen> { ["L1"] = Seen.Lit, ["L2"] = Seen.Dark };
+        var verdict = TownStudy.Of(Halved).Judge("house", "roof-on-in-the-dark", new TestOutcome(looks))!;
+        Assert.Null(verdict.LookFirst);
+        Assert.Contains("L2", Said(verdict), StringComparison.Ordinal);
+        Assert.DoesNotContain("L1", Said(verdict), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Dark_lamps_on_both_packs_are_told_with_causes_on_each()
+    {
+        var looks = new Dictionary<string, Seen> { ["L1"] = Seen.Dark, ["L2"] = Seen.Dark };
+        var said = Said(TownStudy.Of(Halved).Judge("house", "lamps-on-the-bench", new TestOutcome(looks))!);
+        Assert.Contains("L1", said, StringComparison.Ordinal);
+        Assert.Contains("L2", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_lamps_on_two_packs_were_only_counted_the_maker_tries_each_pack_by_itself()
+    {
+        var verdict = TownStudy.Of(Halved).Judge("house", "roof-on-in-the-dark", new TestOutcome(new Dictionary<string, Seen>(), Lit: 1))!;
+        Assert.Empty(verdict.Causes);
+        Assert.Equal("The house hangs on 2 packs: test the pair to each by itself; where one lights all its lamps, what is wrong is on the other.", verdict.LookFirst);
+    }
+
     // Both wires of 10 m carry both lamps and act on each like twice as much: 4.65 V − 2.758 V over 820 Ω + 2·(7.02 + 10) Ω, two lamps 4.430 mA; the joint in the house alone would give 4.501 mA.
     [Fact]
     public void A_house_from_which_the_pair_goes_on_is_tried_by_its_whole_pair() =>
@@ -106,6 +133,8 @@ public class TestPointCompanyTests
         var test = Test(TownStudy.Of(Chain), "forge", "fed-at-the-bank");
         Assert.InRange(test.OneOut!.Value / test.Reading!.Value, 0.74, 0.77);
     }
+
+    private static string Said(TestVerdict verdict) => string.Join(" ", verdict.Causes.SelectMany(c => c.Words.Append(c.Remedy)));
 
     private static double Band(TownStudy study, string building, string test) =>
         study.Judge(building, test, new TestOutcome(new Dictionary<string, Seen> { ["L1"] = Seen.Lit, ["L2"] = Seen.Lit }, Amperes: 5e-3, Volts: 4.65))!.Band!.Value;

@@ -11,7 +11,7 @@ internal static class WayChecks
 
     internal static IEnumerable<Problem> Of(Town town)
     {
-        foreach (var problem in town.Buildings.SelectMany((b, i) => Of(b.Way, $"buildings[{i}].way", b.Name)).Concat(town.Ways.SelectMany((w, i) => Of(w.Way, $"ways[{i}].way", w.Name))))
+        foreach (var problem in town.Buildings.SelectMany((b, i) => Of(b.Way, $"buildings[{i}].way", b.Name, b.DescribedLamps().Any() ? b.DescribedLamps().Count() : b.Leds ?? 0)).Concat(town.Ways.SelectMany((w, i) => Of(w.Way, $"ways[{i}].way", w.Name, null))))
         {
             yield return problem;
         }
@@ -25,7 +25,7 @@ internal static class WayChecks
         }
     }
 
-    private static IEnumerable<Problem> Of(BuildWay? way, string path, string whose)
+    private static IEnumerable<Problem> Of(BuildWay? way, string path, string whose, int? lamps)
     {
         if (way is null)
         {
@@ -49,6 +49,19 @@ internal static class WayChecks
             if (step.Dry is < 0 or > MostDryMinutes)
             {
                 yield return new Problem($"{step.Path}.dry_minutes", "minutes", $"“{step.Words}” of {whose} dries for {step.Dry} min; 0 to {MostDryMinutes} are allowed.", "Write how long it dries, 0 for nothing wet.");
+            }
+        }
+
+        foreach (var (test, at) in way.Added.Select((a, i) => (a.Test, $"{path}.added[{i}].test")).Where(t => t.Item1 is not null))
+        {
+            if (test!.Words.Trim().Length is 0 or > MostLetters)
+            {
+                yield return new Problem($"{at}.words", "words", $"A test of {whose} has {test.Words.Trim().Length} letters; 1 to {MostLetters} are allowed.", "Say in a few words what to touch to what.");
+            }
+
+            if (test.Lit < 0 || test.Lit > lamps)
+            {
+                yield return new Problem($"{at}.lit", "lamps", $"“{test.Words}” of {whose} wants {test.Lit} lamps to light; {(lamps is null ? "0 or more are allowed" : $"the house has {lamps}")}.", "Write how many of its lamps must light, or leave it open for all of them.");
             }
         }
 

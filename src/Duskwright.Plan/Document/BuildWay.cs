@@ -55,6 +55,9 @@ public sealed record OwnStep
 
     /// <summary>Whether a lamp or joint is out of reach after it.</summary>
     public bool Seals { get; init; }
+
+    /// <summary>What is tested when it is done; none where nothing is.</summary>
+    public OwnTest? Test { get; init; }
 }
 
 /// <summary>A way of building that is kept for other houses.</summary>

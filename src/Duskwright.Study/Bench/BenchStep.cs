@@ -23,6 +23,9 @@ public sealed record BenchStep(
     /// <summary>The keys of the tests that must have been passed before it is done.</summary>
     public ItemList<string> Tests { get; init; } = [];
 
+    /// <summary>The key of the maker's own test made with it, whether it must be passed or not; none where there is none.</summary>
+    public string? OwnTest { get; init; }
+
     /// <summary>How many of its minutes go into setting out and mixing, needed once for all houses of an evening; 0 where it has nothing to share. Typical, from memory.</summary>
     public int SetUpMinutes { get; init; }
 

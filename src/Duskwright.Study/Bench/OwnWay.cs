@@ -26,7 +26,13 @@ internal static class OwnWay
             Add(steps, own);
         }
 
-        return Ordered(steps, way.Order);
+        var ordered = Ordered(steps, way.Order);
+        foreach (var own in way.Added.Where(a => a.Test is { BeforeSeal: true }))
+        {
+            HoldSeal(ordered, own.Key);
+        }
+
+        return ordered;
     }
 
     private static void Change(List<BenchStep> steps, ChangedStep change)
@@ -65,11 +71,21 @@ internal static class OwnWay
         // As soon as anything else may go on from the step before it.
         ItemList<StepWait> after = at < 0 ? [] : [new StepWait(own.After!, steps.SelectMany(s => s.After).Where(w => w.Step == own.After).Select(w => w.DryMinutes).DefaultIfEmpty(steps[at].DryMinutes).Min())];
         var before = at < 0 ? [] : Behind(steps, own.After!);
-        steps.Insert(at + 1, new BenchStep(own.Key, own.Words, own.Minutes, after, own.DryMinutes, own.Seals, [], null, Source) { IsOwn = true, Tests = own.Seals ? Tests(before) : [] });
+        steps.Insert(at + 1, new BenchStep(own.Key, own.Words, own.Minutes, after, own.DryMinutes, own.Seals, [], null, Source) { IsOwn = true, Tests = own.Seals ? Tests(before) : [], OwnTest = own.Test is null ? null : StageTests.Own(own.Key) });
         var waiting = steps.FindIndex(s => s.Key == own.Before);
         if (waiting >= 0 && !before.Contains(own.Before!))
         {
             steps[waiting] = steps[waiting] with { After = steps[waiting].After.Add(new StepWait(own.Key, own.DryMinutes)) };
+        }
+    }
+
+    // The step itself and the next that seals: who goes on with a reason at the one is asked again at the other.
+    private static void HoldSeal(List<BenchStep> steps, string own)
+    {
+        var at = steps.FindIndex(s => s.Key == own);
+        foreach (var i in new[] { at, steps.FindIndex(at, s => s.Seals) }.Where(i => i >= 0).Distinct())
+        {
+            steps[i] = steps[i] with { Tests = steps[i].Tests.Add(StageTests.Own(own)) };
         }
     }
 

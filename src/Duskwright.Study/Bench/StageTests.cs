@@ -14,6 +14,9 @@ internal static class StageTests
     internal const string AtTheBank = "fed-at-the-bank";
     internal const string GluedIn = "glued-in-and-dry";
 
+    /// <summary>The key of the test behind a step of the maker's own.</summary>
+    internal static string Own(string step) => $"{step}-test";
+
     /// <summary>Whether a key is that of a stage, or of one of its tests supply by supply.</summary>
     internal static bool Is(string key, string stage) => key == stage || key.StartsWith(stage + OnSupply, StringComparison.Ordinal);
 }

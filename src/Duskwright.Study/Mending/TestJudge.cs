@@ -8,8 +8,13 @@ using Duskwright.Study.Results;
 namespace Duskwright.Study.Mending;
 
 /// <summary>Judges the result of a test of one house.</summary>
-internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQuery? query, IReadOnlyList<LogEntry> log, Func<FaultQuestion, FaultAnswer> causes)
+internal sealed class TestJudge(BuildingResult house, TestPoint test, IReadOnlyList<TestPointQuery> queries, IReadOnlyList<LogEntry> log, Func<FaultQuestion, FaultAnswer> causes)
 {
+    private const string LookFirst = "Begin where the lamps that are wrong have something in common: the joint or the pair that only they share, then each lamp's own joints.";
+
+    // Where the test is made on several supplies at once, no reading is that of one of them.
+    private readonly TestPointQuery? query = queries.Count == 1 ? queries[0] : null;
+
     internal TestVerdict Judge(TestOutcome result)
     {
         var wrong = Seen(result);
@@ -19,7 +24,8 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
         if (words.Length > 0)
         {
             var lamps = words != Leak(result);
-            return new TestVerdict(false, words, band, test.ShouldLight == 0 ? TurnedRound(result) : [.. Leaking(result), .. lamps ? Causes(result) : []], null);
+            ItemList<FaultSuspect> found = test.ShouldLight > 0 ? [.. Leaking(result), .. lamps ? Causes(result) : []] : test.IsOwn ? [] : TurnedRound(result);
+            return new TestVerdict(false, words, band, found, null) { LookFirst = found.Count == 0 ? First() : null };
         }
 
         var sure = test.EyesTell || read is { Bands.Tells: true };
@@ -28,10 +34,16 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
 
     private string? Seen(TestOutcome result)
     {
+        if (test.IsCounted)
+        {
+            return result.Lit is { } some && some != test.ShouldLight ? $"{some} of {house.Lamps.Count} {(some == 1 ? "is" : "are")} lit; {test.ShouldLight} should be." : null;
+        }
+
         if (test.ShouldLight == 0)
         {
+            var though = test.IsOwn ? "nothing should" : "the pair is turned round";
             var lit = result.Looks.Where(l => l.Value is Mending.Seen.Lit or Mending.Seen.Dim).Select(l => l.Key).Order(StringComparer.Ordinal).ToList();
-            return lit.Count > 0 ? $"{string.Join(", ", lit)} light{(lit.Count == 1 ? "s" : "")} though the pair is turned round." : result.Lit > 0 ? $"{result.Lit} of {house.Lamps.Count} light though the pair is turned round." : null;
+            return lit.Count > 0 ? $"{string.Join(", ", lit)} light{(lit.Count == 1 ? "s" : "")} though {though}." : result.Lit > 0 ? $"{result.Lit} of {house.Lamps.Count} light though {though}." : null;
         }
 
         string? Those(Seen look, string word)
@@ -91,17 +103,24 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
 
     private ItemList<FaultSuspect> Causes(TestOutcome result)
     {
-        if (query is null)
+        if (test.IsCounted)
         {
             return [];
         }
 
+        // On several supplies each lamp speaks for its own; lamps that were only counted speak for none.
+        bool Speaks(TestPointQuery on) => house.Lamps.Any(l => l.Supply == on.Supply && result.Looks.GetValueOrDefault(l.Name, result.Lit == 0 ? Mending.Seen.Dark : Mending.Seen.Lit) is Mending.Seen.Dark or Mending.Seen.Dim);
+        return queries.Where(q => queries.Count == 1 || Speaks(q)).SelectMany(q => Causes(result, q)).OrderByDescending(s => s.Share).ToItemList();
+    }
+
+    private ItemList<FaultSuspect> Causes(TestOutcome result, TestPointQuery on)
+    {
         // Where lamps were only counted, none or all of them are known one by one.
         var unseen = result.Lit == 0 ? Mending.Seen.Dark : result.Lit < test.ShouldLight || !test.EyesTell ? Mending.Seen.Unknown : Mending.Seen.Lit;
-        var looks = house.Lamps.Where(l => test.Lamps.Contains(l.Name)).ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
+        var looks = house.Lamps.Where(l => test.Lamps.Contains(l.Name) && (queries.Count == 1 || l.Supply == on.Supply)).ToDictionary(l => (l.Building, l.Name), l => result.Looks.GetValueOrDefault(l.Name, result.Lit is null && result.Looks.Count == 0 ? Mending.Seen.Unknown : unseen));
 
         // Nobody says of others on the run how they look.
-        foreach (var pair in On(test, query).Typical.Packs[0].Groups.SelectMany(g => g.Pairs).Where(p => p.Building != query.Building))
+        foreach (var pair in On(test, on).Typical.Packs[0].Groups.SelectMany(g => g.Pairs).Where(p => p.Building != on.Building))
         {
             foreach (var lamp in pair.Lamps)
             {
@@ -109,9 +128,14 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, TestPointQ
             }
         }
 
-        // On the bench the reading is that of one lamp.
-        return causes(new FaultQuestion(query.Supply, looks, test.Gate == 'A' ? null : result.Amperes, result.Volts) { OffBank = result.OffBank }).Suspects;
+        // On the bench the reading is that of one lamp, on several supplies at once that of none of them.
+        var ofThese = queries.Count == 1;
+        return causes(new FaultQuestion(on.Supply, looks, test.Gate == 'A' || !ofThese ? null : result.Amperes, ofThese ? result.Volts : null) { OffBank = ofThese ? result.OffBank : [] }).Suspects;
     }
+
+    private string First() => test.ShouldLight == 0
+        ? "Look for what still feeds them: a bare end, a drop of solder across two joints, a lead on the wrong pair."
+        : queries.Count > 1 ? $"The house hangs on {queries.Count} packs: test the pair to each by itself; where one lights all its lamps, what is wrong is on {(queries.Count == 2 ? "the other" : "another")}." : LookFirst;
 
     private string? Leak(TestOutcome result) => test.Leaks && result.Leak is { } leak ? $"Light shows where it should not: {leak.TrimEnd('.')}." : null;
 

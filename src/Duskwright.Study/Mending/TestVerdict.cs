@@ -9,4 +9,8 @@ namespace Duskwright.Study.Mending;
 /// <param name="Band">The band in which the reading had to lie, at the volts read and after the last sound reading where there are any, A; none where nothing was read or to be read.</param>
 /// <param name="Causes">Where it did not pass: what may be wrong, the likeliest first; those that look alike together.</param>
 /// <param name="Doubt">Where it passed and yet cannot tell all well from one lamp out: what would; none where it is sure.</param>
-public sealed record TestVerdict(bool Passed, string Words, Figure? Band, ItemList<FaultSuspect> Causes, string? Doubt);
+public sealed record TestVerdict(bool Passed, string Words, Figure? Band, ItemList<FaultSuspect> Causes, string? Doubt)
+{
+    /// <summary>Where it did not pass and no cause can be reckoned: where to begin looking, in a sentence; none otherwise.</summary>
+    public string? LookFirst { get; init; }
+}

@@ -20,11 +20,17 @@ public sealed record TestPoint(string When, string Do, int ShouldLight, Figure? 
     /// <summary>The names of the lamps that are looked at: all of the house, or those on <see cref="Supply"/>.</summary>
     public ItemList<string> Lamps { get; init; } = [];
 
-    /// <summary>The gate of the work that it belongs to: A lamps on the bench, B lamps fitted, C before the house is closed, D fed through the board, E joined at the bank, F glued in.</summary>
-    public char Gate { get; init; } = 'A';
+    /// <summary>The gate of the work that it belongs to: A lamps on the bench, B lamps fitted, C before the house is closed, D fed through the board, E joined at the bank, F glued in; none for a test of the maker's own.</summary>
+    public char? Gate { get; init; } = 'A';
 
     /// <summary>Whether light that shows anywhere but at the windows fails it too.</summary>
     public bool Leaks { get; init; }
+
+    /// <summary>Whether it is one of the maker's own: lit lamps alone pass it.</summary>
+    public bool IsOwn => Gate is null;
+
+    /// <summary>Whether its lamps are only counted, as it does not say which of them must light.</summary>
+    public bool IsCounted => Lamps.Count == 0;
 
     /// <summary>Whether it is made at the bank, on the supply that feeds the house; before that a test pack lights it.</summary>
     public bool IsAtTheBank => Gate is 'E' or 'F';

@@ -66,10 +66,18 @@ internal static class TestPoints
         tests.AddRange(OnEach(
             new TestPoint("fed, at the bank", "With a meter take volts at the pack together with amperes.", 0, null) { Gate = 'E' },
             (test, h) => Closed(test with { Do = $"{Joining(h.Query, Bands)} {test.Do}" }, TestPointSight.Of(h.Lamps, panes), roofLifts, h.Query, Bands)));
+        tests.AddRange((building.Way?.Added ?? []).Where(a => a.Test is not null).Select(a => Own(a, a.Test!, all, watch)));
         tests.AddRange(OnEach(
             new TestPoint("glued in and dry", "Switch it on again once the glue is dry.", 0, null) { Gate = 'F' },
             (test, h) => Closed(test with { Do = $"{test.Do} {Again(h.Query)}" }, TestPointSight.Of(h.Lamps, panes), roofLifts, h.Query, Bands)));
         return tests.ToItemList();
+    }
+
+    // The maker says how many must light, not which: they are looked at one by one only where all or none must.
+    private static TestPoint Own(OwnStep step, OwnTest test, ItemList<string> all, string? watch)
+    {
+        var lit = test.Lit ?? all.Count;
+        return new TestPoint(step.Words, test.Words, lit, null) { Key = StageTests.Own(step.Key), Gate = null, Lamps = lit == 0 || lit == all.Count ? all : [], Watch = lit > 0 ? watch : null };
     }
 
     private static string Joining(TestPointQuery? query, Func<TestPointQuery?, TestPointBands?> bands) => query switch

@@ -40,6 +40,7 @@ public partial class BenchTest
     private string Expect => (Test.ShouldLight, Test.Lamps.Count) switch
     {
         (0, _) => "Nothing should light.",
+        (var n, 0) => $"{n} of {House.Lamps.Count} lamps should light, no more and no fewer.",
         (1, _) when Test.Leaks => "The lamp should light, and nothing but its windows glow.",
         (_, _) when Test.Leaks => "All lamps should light, and nothing but the windows glow.",
         (1, _) => "The lamp should light.",
@@ -47,9 +48,9 @@ public partial class BenchTest
         (var n, _) => $"All {n} lamps should light, alike.",
     };
 
-    private string AllRight => Test.Leaks ? "Only the windows glow" : Test.ShouldLight switch { 0 => "Nothing lights", 1 => "It lights", 2 => "Both light", var n => $"All {n} light" };
+    private string AllRight => Test.Leaks ? "Only the windows glow" : Test.ShouldLight switch { 0 => "Nothing lights", var n when Test.IsCounted => $"{n} of {House.Lamps.Count} {(n == 1 ? "lights" : "light")}", 1 => "It lights", 2 => "Both light", var n => $"All {n} light" };
 
-    private string NotRight => Test.Leaks ? "Not so" : Test.ShouldLight > 0 ? "Not all" : "Something lights";
+    private string NotRight => Test.Leaks ? "Not so" : Test.IsCounted ? "More or fewer" : Test.ShouldLight > 0 ? "Not all" : "Something lights";
 
     private Drawing? Picture => House.Panes.Count > 0 && Test.ShouldLight > 0 ? HouseElevation.Of(House, WallSide.Front, BoldPen, 1) : null;
 

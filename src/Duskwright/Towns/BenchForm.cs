@@ -92,13 +92,19 @@ public static class BenchForm
             return (null, $"Say what every lamp does: {string.Join(", ", unseen)} {(unseen.Count == 1 ? "is" : "are")} missing.");
         }
 
+        var lit = looks.Count(l => l.As is SeenAs.Lit or SeenAs.Flickers);
+        if (test.IsCounted && !(fields.GetValueOrDefault("all") == "lit" && (lit = test.ShouldLight) > 0) && (!int.TryParse(fields.GetValueOrDefault("lit"), NumberStyles.None, CultureInfo.InvariantCulture, out lit) || lit > house.Lamps.Count))
+        {
+            return (null, $"Write how many lamps are lit: 0 to {house.Lamps.Count}.");
+        }
+
         var tested = entry with
         {
             Kind = LogKind.Test,
             Test = test.Key,
             Note = test.Leaks && fields.GetValueOrDefault("elsewhere") is { } elsewhere && !string.IsNullOrWhiteSpace(elsewhere) ? elsewhere.Trim() : entry.Note,
             Looks = looks,
-            Lit = looks.Count(l => l.As is SeenAs.Lit or SeenAs.Flickers),
+            Lit = lit,
             Current = current is { } milliamperes ? Current.FromMilliamperes(milliamperes) : null,
             Voltage = volts is { } v ? Voltage.FromVolts(v) : null,
             Resistance = ohms is { } o ? Resistance.FromOhms(o) : null,
@@ -124,7 +130,7 @@ public static class BenchForm
             _ => Seen.Lit,
         };
 
-        return new TestOutcome(entry.Looks.ToDictionary(l => l.Lamp, Of, StringComparer.Ordinal), null, entry.Current?.Amperes, entry.Voltage?.Volts) { Leak = entry.Note, OffBank = OffBank(house, entry).ToItemList() };
+        return new TestOutcome(entry.Looks.ToDictionary(l => l.Lamp, Of, StringComparer.Ordinal), entry.Looks.Count == 0 ? entry.Lit : null, entry.Current?.Amperes, entry.Voltage?.Volts) { Leak = entry.Note, OffBank = OffBank(house, entry).ToItemList() };
     }
 
     private static IEnumerable<OffBankReading> OffBank(BuildingResult house, LogEntry entry)

@@ -12,7 +12,7 @@ public static class BenchWay
     private const double MostHours = 1440;
 
     /// <summary>Reads the fields of a form.</summary>
-    /// <param name="fields">The fields by name: <c>what</c> (change, leave-out, put-back, add, take-out, earlier, later, usual, keep or like), <c>building</c>, <c>step</c>, <c>words</c>, <c>minutes</c>, <c>dry</c> in hours, <c>after</c>, <c>before</c>, <c>seals</c> and <c>name</c>.</param>
+    /// <param name="fields">The fields by name: <c>what</c> (change, leave-out, put-back, add, take-out, earlier, later, usual, keep or like), <c>building</c>, <c>step</c>, <c>words</c>, <c>minutes</c>, <c>dry</c> in hours, <c>after</c>, <c>before</c>, <c>seals</c>, <c>name</c>, and for a test of an own step <c>test</c>, <c>lit</c> (empty for all) and <c>before-seal</c>.</param>
     /// <param name="town">The town.</param>
     /// <returns>The edit, or in one sentence why there is none.</returns>
     public static (TownEdit? Edit, string? Why) Read(IReadOnlyDictionary<string, string> fields, Town town)
@@ -75,7 +75,19 @@ public static class BenchWay
             return To(way with { Changed = way.Changed.Where(c => c.Step != key).Append(change).ToItemList() });
         }
 
-        var own = new OwnStep { Key = key ?? FreeKey(words, steps), Words = words, Minutes = minutes, DryMinutes = dry, After = Said("after"), Before = Said("before"), Seals = Said("seals") is not null };
+        int? lit = null;
+        if (Said("lit") is { } count)
+        {
+            if (!int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var lamps))
+            {
+                return (null, $"“{count}” is not a number of lamps; write 0 or more, or leave it empty for all.");
+            }
+
+            lit = lamps;
+        }
+
+        var test = Said("test") is { } touch ? new OwnTest { Words = touch, Lit = lit, BeforeSeal = Said("before-seal") is not null } : null;
+        var own = new OwnStep { Key = key ?? FreeKey(words, steps), Words = words, Minutes = minutes, DryMinutes = dry, After = Said("after"), Before = Said("before"), Seals = Said("seals") is not null, Test = test };
         return To(way with { Added = what == "add" ? way.Added.Add(own) : way.Added.Select(a => a.Key == key ? own : a).ToItemList() });
     }
 

@@ -72,6 +72,15 @@ public class OwnWayTests
     }
 
     [Fact]
+    public void A_test_of_the_makers_own_holds_the_next_seal_only_where_it_must_be_passed()
+    {
+        ItemList<BenchStep> With(bool must) => Steps(new BuildWay { Added = [Thatch with { After = "fit", Before = "close", Test = new OwnTest { Words = "pair to the test pack", BeforeSeal = must } }] });
+        Assert.Equal(["own-thatch", "close"], With(true).Where(s => s.WaitsForTest("own-thatch-test")).Select(s => s.Key));
+        Assert.DoesNotContain(With(false), s => s.WaitsForTest("own-thatch-test"));
+        Assert.Equal("own-thatch-test", With(false).Single(s => s.IsOwn).OwnTest);
+    }
+
+    [Fact]
     public void A_house_that_is_fixed_has_no_step_left_in_its_own_way_either() =>
         Assert.Empty(BuildSteps.Of(Nowhere, House(new BuildWay { Added = [Thatch] }) with { State = BuildingState.Fixed }));
 

@@ -19,6 +19,15 @@ public sealed class BenchWayTests
     }
 
     [Fact]
+    public void An_own_step_carries_a_test_with_lamps_to_count()
+    {
+        (string, string)[] step = [("what", "add"), ("words", "hang the sign"), ("minutes", "5"), ("after", "fit"), ("before", "close"), ("test", "pair to the test pack"), ("before-seal", "yes")];
+        Assert.Equal(new OwnTest { Words = "pair to the test pack", Lit = 1, BeforeSeal = true }, Do(Street, [.. step, ("lit", "1")]).Buildings[0].Way!.Added[0].Test);
+        Assert.Null(Do(Street, [.. step, ("lit", " ")]).Buildings[0].Way!.Added[0].Test!.Lit);
+        Assert.Contains("is not a number of lamps", Read(Street, [.. step, ("lit", "few")]).Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_usual_step_is_said_in_other_words_and_is_usual_again()
     {
         var town = Do(Street, ("what", "change"), ("step", "paint"), ("words", "limewash the walls"), ("minutes", "25"), ("dry", "24"));
