@@ -25,7 +25,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, IReadOnlyL
         {
             var lamps = words != Leak(result);
             ItemList<FaultSuspect> found = test.ShouldLight > 0 ? [.. Leaking(result), .. lamps ? Causes(result) : []] : test.IsOwn ? [] : TurnedRound(result);
-            return new TestVerdict(false, words, band, found, null) { LookFirst = found.Count == 0 ? First() : null };
+            return new TestVerdict(false, words, band, found, null) { LookFirst = found.Count == 0 ? First(result) : null };
         }
 
         var sure = test.EyesTell || read is { Bands.Tells: true };
@@ -133,7 +133,7 @@ internal sealed class TestJudge(BuildingResult house, TestPoint test, IReadOnlyL
         return causes(new FaultQuestion(on.Supply, looks, test.Gate == 'A' || !ofThese ? null : result.Amperes, ofThese ? result.Volts : null) { OffBank = ofThese ? result.OffBank : [] }).Suspects;
     }
 
-    private string First() => test.ShouldLight == 0
+    private string First(TestOutcome result) => test.ShouldLight == 0 || (test.IsCounted && result.Lit > test.ShouldLight)
         ? "Look for what still feeds them: a bare end, a drop of solder across two joints, a lead on the wrong pair."
         : queries.Count > 1 ? $"The house hangs on {queries.Count} packs: test the pair to each by itself; where one lights all its lamps, what is wrong is on {(queries.Count == 2 ? "the other" : "another")}." : LookFirst;
 

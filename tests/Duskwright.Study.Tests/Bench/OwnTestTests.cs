@@ -43,6 +43,12 @@ public class OwnTestTests
         Assert.StartsWith("Look for what still feeds them", verdict.LookFirst, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(1, "Begin where")]
+    [InlineData(3, "Look for what still feeds them")]
+    public void Too_few_and_too_many_lamps_are_looked_for_in_different_places(int lit, string first) =>
+        Assert.StartsWith(first, Study(2).Judge("tavern", "own-sign-test", new TestOutcome(new Dictionary<string, Seen>(), lit))!.LookFirst, StringComparison.Ordinal);
+
     [Fact]
     public void The_roof_waits_for_the_makers_own_test_until_it_is_passed()
     {
