@@ -26,6 +26,8 @@ public partial class GroundEditor
 
     private ViewingPosition? Eye => Open.Town.Show.ViewingPositions.FirstOrDefault(v => Key == $"eye:{v.Name}");
 
+    private bool IsFree => Board.Scenery.Where((s, i) => s.Kind == SceneryKind.Free && Key == $"thing:{i}").Any();
+
     private void Say(Bank bank) => Do(new DrawGround(Board with { Bank = bank }, "The bank and its pocket"));
 
     private void Say(FeedHole hole) => Do(new DrawGround(Board with { FeedHoles = Board.FeedHoles.Select(h => h.Id == hole.Id ? hole : h).ToItemList() }, $"Change hole {hole.Id}"));

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Duskwright.Pictures;
 using Duskwright.Plan;
+using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Quantities;
 using Duskwright.Study.Findings;
@@ -38,7 +39,7 @@ public partial class TownPlace
         ["hole", var id] when Open.Town.Board!.FeedHoles.Any(h => h.Id == id) => (at, $"Hole {id}"),
         ["way", var id] when Open.Town.Board!.Wireways.Any(w => w.Id == id) => (at, $"Wireway {id}"),
         ["eye", var name] when Open.Town.Show.ViewingPositions.Any(v => v.Name == name) => (at, name),
-        ["thing", var number] when int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var i) && i < Open.Town.Board!.Scenery.Count => (at, Open.Town.Board.Scenery[i].Label ?? Open.Town.Board.Scenery[i].Kind.ToString()),
+        ["thing", var number] when int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var i) && i < Open.Town.Board!.Scenery.Count => (at, Open.Town.Board.Scenery[i] is var lies && lies.Kind == SceneryKind.Free ? lies.Label ?? BoardDraft.Called(DraftKind.Free) : lies.Label ?? lies.Kind.ToString()),
         _ => null,
     };
 
