@@ -258,6 +258,6 @@ public sealed class TownStudy
         var pack = Packs.FirstOrDefault(p => p.Supply.Id == supply && p.Lamps > 0);
         return pack is null
             ? null
-            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply), key => PairToRead(key, supply), group => OnSwitch(supply, input, group));
+            : new FaultSearch(_memo.Get(new FaultTableQuery(input), q => q.Answer()), Buildings.ToDictionary(b => b.Building.Key, StringComparer.Ordinal), pack, key => AtTheBank(key, supply), key => PairToRead(key, supply), group => OnSwitch(supply, input, group), MakersPriors.Of(Town));
     }
 }

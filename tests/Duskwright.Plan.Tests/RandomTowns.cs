@@ -315,6 +315,7 @@ internal static class RandomTowns
             Supplies = supplies.Select((s, i) => s with { Id = $"{i + 1}" }).ToItemList(),
             SwitchGroups = [new SwitchGroup { Id = "A", Name = grouped, Supply = "1" }, new SwitchGroup { Id = "B" }],
             Scenes = [new Scene { Name = "late", On = ["A", "B"] }],
+            Breakages = [new Breakage { What = (Breaks)(supplies.Length % 9), How = HowOften.Often }],
             Reels = [new Reel { Wire = "cu-0.20", Left = Length.FromMillimetres(1234.5 * supplies.Length) }],
         }), taps);
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
 using Duskwright.Plan.Format;
 using Duskwright.Study.Mending;
 
@@ -44,6 +46,24 @@ public class MendingTests
         var shorted = without.Suspects.First(s => s.Words.Any(w => w == "the leads of lamp L1 in Chandlery touch"));
         var with = Saltmarrow.WhatBroke(new FaultQuestion("3", dark, shorted.Current.Value));
         Assert.True(with.Suspects.First(s => s.Words.Any(w => w == "the leads of lamp L1 in Chandlery touch")).Share > shorted.Share);
+    }
+
+    // Bayes' rule: of two faults that a look tells apart or not, the odds go as how common they are; an answer changed back is the first again.
+    [Fact]
+    public void What_breaks_oftener_in_the_makers_work_is_so_much_likelier()
+    {
+        double Odds(Town town)
+        {
+            var answer = TownStudy.Of(town).WhatBroke(new FaultQuestion("3", new Dictionary<(string, string), Seen> { [("chandlery", "L1")] = Seen.Dark }, null));
+            double Share(string words) => answer.Suspects.Single(s => s.Words.Contains(words)).Share;
+            return Share("the leads of lamp L1 in Chandlery touch") / Share("a joint of lamp L1 in Chandlery is open");
+        }
+
+        var usual = Odds(Saltmarrow.Town);
+        var often = new TellBreakage(Breaks.LampShort, HowOften.Often, "").Apply(Saltmarrow.Town);
+        Assert.Equal(4 * usual, Odds(often), 1e-9);
+        Assert.Equal(usual / 4, Odds(new TellBreakage(Breaks.LampShort, HowOften.Seldom, "").Apply(often)), 1e-9);
+        Assert.Equal(Saltmarrow.Town, new TellBreakage(Breaks.LampShort, null, "").Apply(often));
     }
 
     [Fact]

@@ -87,6 +87,14 @@ internal static class ReferenceChecks
             }
         }
 
+        for (var i = 0; i < town.Breakages.Count; i++)
+        {
+            if (town.Breakages.Take(i).Any(b => b.What == town.Breakages[i].What))
+            {
+                found.Add(new Problem($"breakages[{i}].what", "said-twice", "How often this breaks is said once already.", "Leave out one of the two."));
+            }
+        }
+
         for (var i = 0; i < town.SwitchGroups.Count; i++)
         {
             Named(town.SwitchGroups[i].Supply, supplies, $"switch_groups[{i}].supply", "supply");

@@ -55,6 +55,9 @@ public sealed record Town
     /// <summary>Ways of building that the maker keeps for other houses.</summary>
     public ItemList<NamedWay> Ways { get; init; } = [];
 
+    /// <summary>What breaks oftener or more seldom than usual in this maker's work.</summary>
+    public ItemList<Breakage> Breakages { get; init; } = [];
+
     /// <summary>What was done and read at the bench, oldest first.</summary>
     public ItemList<LogEntry> Log { get; init; } = [];
 

@@ -33,10 +33,11 @@ internal sealed class FaultSearch
     private readonly Func<string, TestPointQuery?> _alone;
     private readonly Func<string, PairToRead?> _pair;
     private readonly Func<string, FaultTable> _onSwitch;
+    private readonly FaultPriors _priors;
 
-    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone, Func<string, PairToRead?> pair, Func<string, FaultTable> onSwitch)
+    internal FaultSearch(FaultTable faults, IReadOnlyDictionary<string, BuildingResult> buildings, PackResult pack, Func<string, TestPointQuery?> alone, Func<string, PairToRead?> pair, Func<string, FaultTable> onSwitch, FaultPriors priors)
     {
-        (_faults, _buildings, _pack, _alone, _pair, _onSwitch) = (faults, buildings, pack, alone, pair, onSwitch);
+        (_faults, _buildings, _pack, _alone, _pair, _onSwitch, _priors) = (faults, buildings, pack, alone, pair, onSwitch, priors);
         _packIndex = faults.Circuit.Packs.Select((p, i) => (p, i)).First(p => p.p.Input.Supply == pack.Supply.Id).i;
     }
 
@@ -71,7 +72,7 @@ internal sealed class FaultSearch
 
         foreach (var reading in question.OnSwitch.Where(r => _faults.Circuit.Packs[_packIndex].Input.Groups.Any(g => g.Id == r.SwitchGroup)))
         {
-            seen = seen with { OffBank = seen.OffBank.Add(GroupMeter.Weigh(_onSwitch(reading.SwitchGroup).Table, Read(reading.Amperes), FaultPriors.Usual)) };
+            seen = seen with { OffBank = seen.OffBank.Add(GroupMeter.Weigh(_onSwitch(reading.SwitchGroup).Table, Read(reading.Amperes), _priors)) };
         }
 
         // One that was read already is not asked for again.
@@ -80,7 +81,7 @@ internal sealed class FaultSearch
             .Select(_pair)
             .OfType<PairToRead>()
             .ToList();
-        var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null, pairs: pairs);
+        var ranking = FaultFinder.Rank(_faults.Table, seen, meter: question.Amperes is null, _priors, pairs);
         var suspects = Together(ranking.Faults).Select(group => Suspect(group, group.Sum(f => f.Share))).OrderByDescending(s => s.Share).ToItemList();
         return new FaultAnswer(suspects, Words(ranking, pairs), ranking.OneFaultExplains)
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
 using Duskwright.Study.Mending;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
@@ -63,6 +64,22 @@ public partial class WhatBroke
         var (one, alone) = (answer.Suspects[0], answer.Suspects[0].Share * answer.OneFault);
         return answer.Pairs is [var two, ..] && two.Probability > alone ? $"{Chance(two.Probability)} {two.Words}" : $"{Chance(alone)} {string.Join("; or ", one.Words)}";
     }
+
+    private static string Breaking(Breaks what) => what switch
+    {
+        Breaks.PairJoint => "A joint of a pair comes apart",
+        Breaks.PairShort => "The wires of a pair touch",
+        Breaks.PairReversed => "A pair is joined the wrong way round",
+        Breaks.PairNicked => "A wire is nicked, or a joint goes bad",
+        Breaks.LampJoint => "A joint of a lamp comes apart",
+        Breaks.LampShort => "The leads of a lamp touch",
+        Breaks.LampReversed => "A lamp is the wrong way round",
+        Breaks.LampDead => "A lamp is dead",
+        _ => "A cell is flat before its time",
+    };
+
+    private void Tell(Breaks what, HowOften? how) =>
+        Open.Apply(new TellBreakage(what, how, $"{Breaking(what)} {(how switch { HowOften.Often => "oftener", HowOften.Seldom => "more seldom", _ => "as usual" })}"));
 
     private static string Word(Seen seen) => seen switch { Seen.Dark => "dark", Seen.Dim => "dim", Seen.Unknown => "cannot see it", _ => "lit" };
 
