@@ -52,7 +52,7 @@ public static class BoardPlan
         parts.AddRange(view.ByHand ? BoardByHand.Over(study.Town, view) : []);
         List<SKRect> taken = board.Bank is { } pocket ? [BankOnPlan.Box(pocket, width, depth)] : [];
         var (box, cartouche) = Cartouche(study, [.. houses.Select(h => h.Box()), .. taken], width, depth, view.Pen);
-        parts.Add(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], [.. taken, box], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
+        parts.AddRange(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], [.. taken, box], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
         parts.Add(cartouche);
         parts.AddRange(BoardByHand.Corners(study.Town, view));
         parts.AddRange(BoardByHand.Draft(view, depth));

@@ -16,10 +16,10 @@ internal static class Labels
     private const double LineHeight = 1.05;
     private const double Gap = 0.5;
 
-    internal static Part Of(IReadOnlyList<(SKRect House, IReadOnlyList<Label> Lines)> houses, IEnumerable<SKRect> taken, SKRect board, double pen)
+    /// <summary>The words of each house, a part for each, so that one that moves leaves the others as they are.</summary>
+    internal static IEnumerable<Part> Of(IReadOnlyList<(SKRect House, IReadOnlyList<Label> Lines)> houses, IEnumerable<SKRect> taken, SKRect board, double pen)
     {
         var busy = houses.Select(h => h.House).Concat(taken).ToList();
-        List<Mark> marks = [];
         foreach (var (house, lines) in houses.Where(h => h.Lines.Count > 0))
         {
             var width = lines.Max(l => Width(l, pen));
@@ -37,15 +37,16 @@ internal static class Labels
             var near = busy.Where(t => t.Left < reach.Right && reach.Left < t.Right && t.Top < reach.Bottom && reach.Top < t.Bottom).ToList();
             var box = boxes.OrderBy(b => near.Sum(t => Shared(b, t)) + (b.Width * b.Height) - Shared(b, board)).First();
             busy.Add(box);
+            List<Mark> marks = [];
             var y = (double)box.Top;
             foreach (var line in lines)
             {
                 y += line.Hand.Size * LineHeight * pen;
                 marks.Add(new Lettering(box.MidX, y - (line.Hand.Size * 0.22 * pen), line.Text, line.Hand, Anchor.Middle));
             }
-        }
 
-        return new Part(marks.ToItemList());
+            yield return new Part(marks.ToItemList());
+        }
     }
 
     internal static float Width(Label label, double pen)

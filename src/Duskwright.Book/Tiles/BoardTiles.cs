@@ -81,7 +81,7 @@ public static class BoardTiles
                 new Part([.. here.SelectMany(t => t.Marks), new Stroke(Trace.Rectangle(0, 0, grid.BoardWidth, grid.BoardDepth), Inks.Outline)]) { Clip = Trace.Rectangle(tile.Left, tile.Top, tile.Width, tile.Height) },
                 new Part([.. seams.Marks, .. seams.Words.Select(w => (Mark)w.Words)]),
                 new Part(names.Select(n => (Mark)new Lettering(n.Box.MidX, n.Box.Bottom - (0.25 * Inks.Name.Size), n.Thing.Name!.Text, n.Thing.Name.Hand, Anchor.Middle)).ToItemList()),
-                Labels.Of([.. here.Where(t => t.Lines.Count > 0 && tile.Contains(t.Box.MidX, t.Box.MidY)).Select(t => (t.Box, t.Lines))], busy, SKRect.Inflate(tile, -1, -1), 1),
+                .. Labels.Of([.. here.Where(t => t.Lines.Count > 0 && tile.Contains(t.Box.MidX, t.Box.MidY)).Select(t => (t.Box, t.Lines))], busy, SKRect.Inflate(tile, -1, -1), 1),
             ]);
     }
 
