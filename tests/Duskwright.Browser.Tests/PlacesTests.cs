@@ -102,6 +102,9 @@ public sealed class PlacesTests(AppFixture app)
         await page.GetByLabel("Called").FillAsync("Beacon");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
         await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Beacon");
+
+        // Notes that follow push what is below them down, away from under the pointer.
+        await Expect(page.Locator(".margin .asof")).ToHaveCountAsync(0);
         await page.GetByText("Change it").ClickAsync();
         var left = page.GetByLabel("From the left edge");
         var before = Millimetres(await left.InputValueAsync());

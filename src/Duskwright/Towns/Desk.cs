@@ -11,9 +11,6 @@ namespace Duskwright.Towns;
 internal sealed class Desk(WorkingFile file, string? home)
 {
     private static readonly TimeSpan DrawnFirst = TimeSpan.FromMilliseconds(100);
-
-    // The first page of a large town takes a browser longer than what one change draws.
-    private static readonly TimeSpan FirstDrawnFirst = TimeSpan.FromMilliseconds(350);
     private bool _settling;
 
     internal event Action? Changed;
@@ -60,7 +57,7 @@ internal sealed class Desk(WorkingFile file, string? home)
     private async Task SettleAllAsync()
     {
         // What the hand has just done is drawn first: it shares the machine with its own picture.
-        await Task.Delay(Settled is null ? FirstDrawnFirst : DrawnFirst).ConfigureAwait(ConfigureAwaitOptions.ForceYielding);
+        await Task.Delay(DrawnFirst).ConfigureAwait(ConfigureAwaitOptions.ForceYielding);
         var (study, routes) = (Study, Routes);
         try
         {
