@@ -1,3 +1,4 @@
+using Duskwright.Harness.Routes;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Quantities;
@@ -7,8 +8,8 @@ namespace Duskwright.Study.Lists;
 /// <summary>The way of a pair as it is drawn on the board.</summary>
 internal static class DrawnWay
 {
-    // By so much may the way over a drawn point be longer than the wireway's own line: points are rounded to a tenth of a millimetre.
-    private const double RoundedMetres = 1e-5;
+    // So far beside a wireway's own line may a point on it be drawn: points are rounded to a tenth of a millimetre.
+    private const double RoundedMetres = 1e-4;
 
     /// <summary>What a pair is longer than its way as drawn, climbs between levels counted.</summary>
     /// <returns>Metres; none where no way is drawn.</returns>
@@ -31,7 +32,9 @@ internal static class DrawnWay
         return pieces.Exists(p => IsOn(a, p.First, p.Second) && IsOn(b, p.First, p.Second)) ? way.Climb!.Value.Metres / pieces.Sum(p => Distance(p.First, p.Second)) : 0;
     }
 
-    private static bool IsOn(Point point, Point from, Point to) => Distance(from, point) + Distance(point, to) - Distance(from, to) < RoundedMetres;
+    private static bool IsOn(Point point, Point from, Point to) => InPlane(point).DistanceTo(InPlane(point).NearestOn(InPlane(from), InPlane(to))) < RoundedMetres;
 
-    private static double Distance(Point a, Point b) => Math.Sqrt(Math.Pow(a.X.Metres - b.X.Metres, 2) + Math.Pow(a.Y.Metres - b.Y.Metres, 2));
+    private static double Distance(Point a, Point b) => InPlane(a).DistanceTo(InPlane(b));
+
+    private static PlanePoint InPlane(Point point) => new(point.X.Metres, point.Y.Metres);
 }

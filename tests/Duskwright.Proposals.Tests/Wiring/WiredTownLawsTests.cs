@@ -172,7 +172,7 @@ public class WiredTownLawsTests
 
     private static double Distance(Point a, Point b) => Math.Sqrt(Math.Pow(a.X.Metres - b.X.Metres, 2) + Math.Pow(a.Y.Metres - b.Y.Metres, 2));
 
-    // Up to ten houses on two switches on a board with a spine, a climbing rib and a second rib; holes lie beside the houses, often beneath a neighbour.
+    // Up to ten houses on two switches on a board with a spine, a climbing rib and a second rib; holes lie beside the houses, often beneath a neighbour, never on the climbing rib itself: what leads up through one could not be told from what climbs along it.
     private static Town AtRandom(Random random)
     {
         var spots = Enumerable.Range(0, 10).Select(i => Point.At(150 + (90 * (i % 5)) + random.Next(0, 25), 220 + (200 * (i / 5)) + random.Next(0, 30))).OrderBy(_ => random.Next()).Take(random.Next(4, 11)).ToList();
@@ -193,7 +193,7 @@ public class WiredTownLawsTests
                     new Wireway { Id = "rib", Points = [Point.At(250, 60), Point.At(250, 520)], CapacityPairs = 40, Climb = Length.FromMetres(ClimbMetres) },
                     new Wireway { Id = "second", Points = [Point.At(500, 60), Point.At(500, 520)], CapacityPairs = 40 },
                 ],
-                FeedHoles = spots.Select((s, i) => new FeedHole { Id = $"h{i}", At = Point.At(s.X.Millimetres + random.Next(-45, 46), s.Y.Millimetres + random.Next(-45, 46)), Bore = Length.FromMillimetres(random.Next(1, 4)) }).ToItemList(),
+                FeedHoles = spots.Select((s, i) => new FeedHole { Id = $"h{i}", At = Point.At(Beside(s.X.Millimetres + random.Next(-45, 46)), s.Y.Millimetres + random.Next(-45, 46)), Bore = Length.FromMillimetres(random.Next(1, 4)) }).ToItemList(),
             },
             Buildings = spots.Select((s, i) => new Building
             {
@@ -205,4 +205,6 @@ public class WiredTownLawsTests
             }).ToItemList(),
         };
     }
+
+    private static double Beside(double x) => Math.Abs(x - 250) < 0.5 ? x + 1 : x;
 }
