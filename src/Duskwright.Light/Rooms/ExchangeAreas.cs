@@ -6,99 +6,106 @@ namespace Duskwright.Light.Rooms;
 internal static class ExchangeAreas
 {
     /// <summary>Works them out.</summary>
+    /// <param name="exchange">Takes them row by row, patches × patches, m²; what is beyond is left alone.</param>
     /// <param name="box">The room.</param>
     /// <param name="grids">Its faces cut into patches.</param>
     /// <param name="patches">Number of patches.</param>
-    /// <returns>Row by row, patches × patches, m².</returns>
-    internal static double[] Of(RoomBox box, ImmutableArray<FaceGrid> grids, int patches)
+    internal static void Fill(double[] exchange, RoomBox box, ImmutableArray<FaceGrid> grids, int patches)
     {
-        var exchange = new double[patches * patches];
+        Array.Clear(exchange, 0, patches * patches);
         for (var one = 0; one < grids.Length; one++)
         {
             for (var other = one + 1; other < grids.Length; other++)
             {
-                Fill(exchange, patches, box, grids[one], grids[other]);
+                FillPair(exchange, patches, box, grids[one], grids[other]);
             }
         }
-
-        return exchange;
     }
 
-    private static void Fill(double[] exchange, int patches, RoomBox box, FaceGrid one, FaceGrid other)
+    // Facing rectangles are set apart along two shared axes; those at right angles along one, and each by its distance from the line where the planes meet.
+    private static void FillPair(double[] exchange, int patches, RoomBox box, FaceGrid one, FaceGrid other)
     {
-        // The corner function is worked out once at every pair of crossings; each pair of patches is its alternating sum over 16 of them.
-        var corners = Corners(box, one, other);
-        var (oneColumns, otherColumns, otherRows) = (one.Columns + 1, other.Columns + 1, other.Rows + 1);
-        var otherNodes = otherColumns * otherRows;
-        for (var j = 0; j < one.Rows; j++)
+        var (oneNormal, otherNormal) = (one.Face.Normal(), other.Face.Normal());
+        var facing = oneNormal == otherNormal;
+        var shared = facing ? one.Face.Across() : 3 - oneNormal - otherNormal;
+        var first = Distances.Between(one.Lines(shared), other.Lines(shared));
+        var along = Spans.Of((i, k) => first[i, k], one.Lines(shared).Length, other.Lines(shared).Length);
+        var (apart, corners) = facing ? Facing(box.Size(oneNormal), first, one, other) : Meeting(first, Away(one, otherNormal, other, box), Away(other, oneNormal, one, box));
+        var areas = Areas(along, apart, corners, corners.Length / first.Values.Length);
+        var (acrossOne, acrossOther, ways) = (one.Face.Across() == shared, other.Face.Across() == shared, apart.Ways.Length);
+        for (var a = 0; a < one.Count; a++)
         {
-            for (var i = 0; i < one.Columns; i++)
+            var (row, column) = Math.DivRem(a, one.Columns);
+            var (onShared, onRest) = acrossOne ? (column, row) : (row, column);
+            var (mine, b) = ((one.First + a) * patches, other.First);
+            for (var l = 0; l < other.Rows; l++)
             {
-                var a = one.Patch(i, j);
-                var node = ((j * oneColumns) + i) * otherNodes;
-                var (right, up) = (otherNodes, oneColumns * otherNodes);
-                for (var l = 0; l < other.Rows; l++)
+                for (var k = 0; k < other.Columns; k++, b++)
                 {
-                    for (var k = 0; k < other.Columns; k++)
-                    {
-                        var b = other.Patch(k, l);
-                        var at = node + (l * otherColumns) + k;
-                        var sum = Square(corners, at, otherColumns) - Square(corners, at + right, otherColumns)
-                            - Square(corners, at + up, otherColumns) + Square(corners, at + right + up, otherColumns);
-
-                        // Distances from the meeting line fall with the line's number on far faces, which turns the sign.
-                        exchange[(a * patches) + b] = exchange[(b * patches) + a] = Math.Abs(sum);
-                    }
+                    var (itsShared, itsRest) = acrossOther ? (k, l) : (l, k);
+                    exchange[mine + b] = exchange[(b * patches) + one.First + a] = areas[(along[onShared, itsShared] * ways) + apart[onRest, itsRest]];
                 }
             }
         }
     }
 
-    private static double Square(double[] corners, int at, int columns) =>
-        corners[at] - corners[at + 1] - corners[at + columns] + corners[at + columns + 1];
-
-    private static double[] Corners(RoomBox box, FaceGrid one, FaceGrid other)
+    // How far each line of a face is from the line where it meets another's plane.
+    private static double[] Away(FaceGrid face, int normal, FaceGrid other, RoomBox box)
     {
-        // Lines are mostly evenly spaced, so few of their distances differ: the corner function is worked out once for each combination that does.
-        var (oneNormal, otherNormal) = (one.Face.Normal(), other.Face.Normal());
-        var facing = oneNormal == otherNormal;
-        var first = facing ? Distances.Between(one.Across, other.Across) : Distances.Between(one.Lines(3 - oneNormal - otherNormal), other.Lines(3 - oneNormal - otherNormal));
-        var second = facing ? Distances.Between(one.Along, other.Along) : Distances.Between(one.Lines(otherNormal), [other.Face.IsFar() ? box.Size(otherNormal) : 0]);
-        var third = facing ? Distances.Between([0], [box.Size(oneNormal)]) : Distances.Between(other.Lines(oneNormal), [one.Face.IsFar() ? box.Size(oneNormal) : 0]);
-        var values = new double[first.Values.Length * second.Values.Length * third.Values.Length];
-        var at = 0;
+        var at = other.Face.IsFar() ? box.Size(normal) : 0;
+        return [.. face.Lines(normal).Select(line => Math.Abs(line - at))];
+    }
+
+    private static (Spans Apart, double[] Corners) Facing(double gap, Distances first, FaceGrid one, FaceGrid other)
+    {
+        var second = Distances.Between(one.Along, other.Along);
+        var (corners, at) = (new double[first.Values.Length * second.Values.Length], 0);
         foreach (var a in first.Values)
         {
             foreach (var b in second.Values)
             {
-                foreach (var c in third.Values)
-                {
-                    values[at++] = facing ? ViewFactors.ParallelCorner(a, b, c) : ViewFactors.PerpendicularCorner(b, c, a);
-                }
+                corners[at++] = ViewFactors.ParallelCorner(a, b, gap);
             }
         }
 
-        var sharedIsAcross = !facing && one.Face.Across() == 3 - oneNormal - otherNormal;
-        var otherSharedIsAcross = !facing && other.Face.Across() == 3 - oneNormal - otherNormal;
-        var corners = new double[one.Across.Length * one.Along.Length * other.Across.Length * other.Along.Length];
-        at = 0;
-        for (var j = 0; j < one.Along.Length; j++)
+        return (Spans.Of((j, l) => second[j, l], one.Along.Length, other.Along.Length), corners);
+    }
+
+    private static (Spans Apart, double[] Corners) Meeting(Distances first, double[] own, double[] its)
+    {
+        var (corners, at) = (new double[first.Values.Length * own.Length * its.Length], 0);
+        foreach (var a in first.Values)
         {
-            for (var i = 0; i < one.Across.Length; i++)
+            foreach (var b in own)
             {
-                for (var l = 0; l < other.Along.Length; l++)
+                foreach (var c in its)
                 {
-                    for (var k = 0; k < other.Across.Length; k++)
-                    {
-                        var (a, b, c) = facing
-                            ? (first[i, k], second[j, l], 0)
-                            : (first[sharedIsAcross ? i : j, otherSharedIsAcross ? k : l], second[sharedIsAcross ? j : i, 0], third[otherSharedIsAcross ? l : k, 0]);
-                        corners[at++] = values[(((a * second.Values.Length) + b) * third.Values.Length) + c];
-                    }
+                    corners[at++] = ViewFactors.PerpendicularCorner(b, c, a);
                 }
             }
         }
 
-        return corners;
+        return (Spans.Of((j, l) => (j * its.Length) + l, own.Length, its.Length), corners);
+    }
+
+    // The corner function is worked out once for each distance that differs; an exchange area is its alternating sum over the 16 pairs of corners, likewise once for each way two patches lie that differs.
+    private static double[] Areas(Spans along, Spans apart, double[] corners, int seconds)
+    {
+        var (areas, edge, at) = (new double[along.Ways.Length * apart.Ways.Length], new double[seconds], 0);
+        foreach (var (near, one, other, far) in along.Ways)
+        {
+            for (var b = 0; b < seconds; b++)
+            {
+                edge[b] = corners[(near * seconds) + b] - corners[(one * seconds) + b] - corners[(other * seconds) + b] + corners[(far * seconds) + b];
+            }
+
+            foreach (var way in apart.Ways)
+            {
+                // Distances from the meeting line fall with the line's number on far faces, which turns the sign.
+                areas[at++] = Math.Abs(edge[way.Near] - edge[way.One] - edge[way.Other] + edge[way.Far]);
+            }
+        }
+
+        return areas;
     }
 }

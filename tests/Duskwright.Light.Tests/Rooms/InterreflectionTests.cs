@@ -125,8 +125,10 @@ public class InterreflectionTests
             var grids = _mesh.Cut(_box, []);
             var count = grids.Sum(g => g.Count);
             double[] Each(Func<FaceGrid, double> value) => [.. grids.SelectMany(g => Enumerable.Repeat(value(g), g.Count))];
+            var exchange = new double[count * count];
+            ExchangeAreas.Fill(exchange, _box, grids, count);
             var solved = Interreflection.Solve(
-                ExchangeAreas.Of(_box, grids, count), Each(g => g.Rectangle(g.First).Area), Each(g => _reflectance(g.Face)), new double[count], Each(g => emitted(g.Face)));
+                exchange, Each(g => g.Rectangle(g.First).Area), Each(g => _reflectance(g.Face)), new double[count], Each(g => emitted(g.Face)));
             Assert.True(solved.Converged);
             return solved.Lux;
         }
