@@ -14,7 +14,7 @@ internal static class CutRows
         var town = study.Town;
         var labels = study.Labels.ToLookup(l => l.Code, l => l.Terminal, StringComparer.Ordinal);
         var names = town.Buildings.ToDictionary(b => b.Key, b => b.Name, StringComparer.Ordinal);
-        var starts = SharedRuns.Starts(town);
+        var starts = resolved.Starts;
         string Start(string run) => starts.TryGetValue(run, out var from) ? names.TryGetValue(from, out var house) ? $"the joint in {house}" : $"tap {from}" : "the bank";
         var routes = town.Routes.DistinctBy(r => r.Building, StringComparer.Ordinal).ToDictionary(r => r.Building, StringComparer.Ordinal);
         var tailWire = Catalogue.FindWire(town, town.Wiring.TailWire ?? Usual.TailWire)!;

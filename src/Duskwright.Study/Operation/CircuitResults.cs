@@ -9,12 +9,12 @@ internal sealed record CircuitResults(
 {
     internal static CircuitResults Of(ResolvedTown resolved, Memo memo)
     {
-        var corners = new[] { Corner.Low, Corner.Typical, Corner.High }
-            .Select(corner => CircuitInputs.Of(resolved, corner).AsParallel().AsOrdered().Select(input => memo.Get(input, CircuitRun.Of)).ToList())
-            .ToList();
+        var inputs = new[] { Corner.Low, Corner.Typical, Corner.High }.Select(c => CircuitInputs.Of(resolved, c)).ToList();
+        var runs = inputs.SelectMany(i => i).AsParallel().AsOrdered().Select(input => memo.Get(input, CircuitRun.Of)).ToList();
+        var corners = runs.Chunk(Math.Max(1, inputs[0].Count)).ToList();
         var lamps = new Dictionary<(string, string), LampPlace>();
         var packs = new Dictionary<string, PackPlace>(StringComparer.Ordinal);
-        for (var c = 0; c < corners[1].Count; c++)
+        for (var c = 0; c < inputs[0].Count; c++)
         {
             var (low, run, high) = (corners[0][c], corners[1][c], corners[2][c]);
             for (var p = 0; p < run.Circuit.Packs.Count; p++)

@@ -10,15 +10,19 @@ namespace Duskwright.Study.Results;
 /// <summary>Supplies as results.</summary>
 internal static class PackResults
 {
-    internal static ItemList<PackResult> Of(ResolvedTown resolved, CircuitResults circuits, Memo memo) =>
-        resolved.Town.Supplies.Select((s, i) => Pack(resolved, s, i + 1, circuits, memo)).ToItemList();
+    internal static ItemList<PackResult> Of(ResolvedTown resolved, CircuitResults circuits, Memo memo)
+    {
+        var supplies = resolved.Town.SwitchGroups.ToDictionary(g => g.Id, g => g.Supply, StringComparer.Ordinal);
+        var fed = resolved.Buildings.SelectMany(b => b.Lamps.Select(l => (Building: b, Lamp: l)))
+            .ToLookup(f => f.Lamp.SwitchGroup is { } group ? supplies.GetValueOrDefault(group) : null, StringComparer.Ordinal);
+        return resolved.Town.Supplies.Select((s, i) => Pack(resolved, s, i + 1, [.. fed[s.Id]], circuits, memo)).ToItemList();
+    }
 
-    private static PackResult Pack(ResolvedTown resolved, Supply supply, int number, CircuitResults circuits, Memo memo)
+    private static PackResult Pack(ResolvedTown resolved, Supply supply, int number, List<(ResolvedBuilding Building, ResolvedLamp Lamp)> fed, CircuitResults circuits, Memo memo)
     {
         var town = resolved.Town;
         var part = Catalogue.FindSupply(town, supply.Part)!;
         var groups = town.SwitchGroups.Where(g => g.Supply == supply.Id).Select(g => g.Id).ToItemList();
-        var fed = resolved.Buildings.SelectMany(b => b.Lamps.Where(l => l.SwitchGroup is { } g && groups.Contains(g)).Select(l => (Building: b, Lamp: l))).ToList();
         var result = new PackResult
         {
             Supply = supply,

@@ -4,7 +4,11 @@ using Duskwright.Plan.Parts;
 namespace Duskwright.Study.Wiring;
 
 /// <summary>Everything one circuit's computation reads, and nothing else: packs that share a return, and what hangs on them.</summary>
-internal sealed record CircuitInput(ItemList<PackInput> Packs, double ReturnOhms, double LitHoursPerDay, bool Coarse);
+internal sealed record CircuitInput(ItemList<PackInput> Packs, double ReturnOhms, double LitHoursPerDay, bool Coarse)
+{
+    // Few circuits share a supply; hashing the whole would cost more than comparing.
+    public override int GetHashCode() => HashCode.Combine(StringComparer.Ordinal.GetHashCode(Packs[0].Supply), Coarse);
+}
 
 /// <summary>A supply and its switches.</summary>
 internal sealed record PackInput(

@@ -11,7 +11,7 @@ internal static class CircuitInputs
     {
         var town = resolved.Town;
         var onSwitch = resolved.Buildings
-            .SelectMany(b => b.Lamps.Where(l => l.SwitchGroup is not null).Select(l => (Group: l.SwitchGroup!, Building: b)).Distinct())
+            .SelectMany(b => b.Lamps.Select(l => l.SwitchGroup).OfType<string>().Distinct(StringComparer.Ordinal).Select(g => (Group: g, Building: b)))
             .ToLookup(x => x.Group, x => x.Building, StringComparer.Ordinal);
         var packs = town.Supplies.Select(s => Pack(resolved, s, corner, onSwitch)).Where(p => p.Groups.Count > 0).ToList();
         var returnOhms = town.Wiring.ReturnWire is { } wire && town.Wiring.ReturnLength is { } length

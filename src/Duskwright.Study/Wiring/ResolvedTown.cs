@@ -7,6 +7,9 @@ namespace Duskwright.Study.Wiring;
 /// <summary>A town with everything that was not said filled in.</summary>
 internal sealed record ResolvedTown(Town Town, IReadOnlyList<ResolvedBuilding> Buildings)
 {
+    /// <summary>Where each pair begins that does not begin at the bank.</summary>
+    internal IReadOnlyDictionary<string, string> Starts { get; } = SharedRuns.Starts(Town);
+
     internal static ResolvedTown Of(Town town, Memo memo)
     {
         var givens = new ResolvingGivens(

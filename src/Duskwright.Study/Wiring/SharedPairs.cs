@@ -17,7 +17,7 @@ internal sealed class SharedPairs
     {
         var town = resolved.Town;
         _joint = town.Wiring.JointResistance?.Ohms ?? Usual.JointOhms;
-        _starts = SharedRuns.Starts(town);
+        _starts = resolved.Starts;
         var begun = _starts.Values.ToHashSet(StringComparer.Ordinal);
         var waiting = town.Taps.Where(t => t.SwitchGroup == group).Select(t => (Run: t.Id, Ohms: Ohms(town, t)))
             .Concat(resolved.Buildings.Where(b => begun.Contains(b.Building.Key) && b.Lamps.Any(l => l.SwitchGroup == group)).Select(b => (Run: b.Building.Key, Ohms: OneJointLess(b.Pair))))

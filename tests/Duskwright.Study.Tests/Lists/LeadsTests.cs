@@ -44,6 +44,28 @@ public class LeadsTests
     public void Plus_and_minus_come_from_one_reel_where_that_takes_no_more() =>
         Assert.All(TownStudy.Of(Street() with { Reels = [Reel(1200), Reel(2000)] }).ReelCuts.SelectMany(w => w.Reels).SelectMany(r => r.Cuts), c => Assert.Equal(CutConductors.Both, c.Conductors));
 
+    // By hand, mm: 30 from the house to its hole and 0.8 to the rib are level; 250 along a rib that climbs 100 in 460 are 304.35; with a slack of 120 the pair is 455.15.
+    [Fact]
+    public void What_leads_beside_a_climbing_wireway_does_not_climb_with_it()
+    {
+        var town = Street();
+        var house = town.Buildings[0] with { PairLength = null, FeedHole = "h", Place = new Placement { At = Point.At(250.8, 340), Width = Length.FromMillimetres(60), Depth = Length.FromMillimetres(60) } };
+        var study = TownStudy.Of(town with
+        {
+            Board = new Board
+            {
+                Width = Length.FromMillimetres(700),
+                Depth = Length.FromMillimetres(600),
+                Bank = new Bank { At = Point.At(250, 60) },
+                Wireways = [new Wireway { Id = "rib", Points = [Point.At(250, 60), Point.At(250, 520)], Climb = Length.FromMillimetres(100) }],
+                FeedHoles = [new FeedHole { Id = "h", At = Point.At(250.8, 310) }],
+            },
+            Buildings = [house, .. town.Buildings.Skip(1)],
+            Routes = [new Route { Building = house.Key, Points = [Point.At(250.8, 340), Point.At(250.8, 310), Point.At(250, 310), Point.At(250, 60)], Wireways = ["rib"], Length = Length.FromMillimetres(455.15) }],
+        });
+        Assert.Equal(0.120, Assert.Single(study.CutList, c => c.To == house.Name && c.For.StartsWith("pair", StringComparison.Ordinal)).SlackMetres!.Value, 0.0001);
+    }
+
     [Fact]
     public void A_lead_longer_than_a_reel_is_told_with_what_to_do()
     {
