@@ -5,8 +5,6 @@ namespace Duskwright.Serve;
 /// <summary>Stands before every page that a phone asks for: who has not brought the code gets the question for it and nothing else.</summary>
 internal static class DoorKeeper
 {
-    private const string Cookie = "duskwright-device";
-
     // Plain, because nothing of the program is handed out before the code is right.
     private static string Page(string said) => PlainPage.Of(
         "The town is at the desk",
@@ -17,7 +15,9 @@ internal static class DoorKeeper
 
     internal static void UseDoorKeeper(this WebApplication app, PhoneDoor door) => app.Use(async (context, next) =>
     {
-        if (door.Knows(context.Request.Cookies[Cookie]))
+        // A browser keeps one cookie of a name for all ports of a machine (RFC 6265, section 8.5), and each open town has a door at a port of its own.
+        var cookie = $"duskwright-device-{context.Connection.LocalPort}";
+        if (door.Knows(context.Request.Cookies[cookie]))
         {
             await next(context);
             return;
@@ -27,7 +27,7 @@ internal static class DoorKeeper
         if (asked.Length > 0 && door.Admit(asked.Replace(" ", "", StringComparison.Ordinal)) is { } token)
         {
             // Lax, so that a device that is in stays in when its camera opens the address on a printed label: what changes the town is posted, never just opened.
-            context.Response.Cookies.Append(Cookie, token, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, Path = "/" });
+            context.Response.Cookies.Append(cookie, token, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Lax, Path = "/" });
 
             // A page of ours sends the device on, so that its address no longer has the code in it.
             context.Response.ContentType = "text/html; charset=utf-8";

@@ -164,6 +164,22 @@ public sealed class PhoneDoorTests : IAsyncLifetime
         Assert.Contains("samesite=lax", Assert.Single(let.Headers.GetValues("Set-Cookie")), StringComparison.OrdinalIgnoreCase);
     }
 
+    [Fact]
+    public async Task A_phone_that_comes_in_at_the_door_of_another_town_stays_in_at_the_first()
+    {
+        using var other = OpenTown.FromFile(null).Town!;
+        await using var second = new PhoneDoor(Options, other, () => [IPAddress.Loopback]);
+        await _door.OpenAsync(false);
+        await second.OpenAsync(false);
+
+        // Source: RFC 6265, section 8.5: "Cookies do not provide isolation by port." (from memory) The container of this client does not either.
+        using var phone = Device();
+        await phone.GetAsync($"in?code={_door.Code}", Cancel);
+        await phone.GetAsync($"{second.Address}/in?code={second.Code}", Cancel);
+        Assert.Equal(HttpStatusCode.OK, (await phone.GetAsync("take/town.json", Cancel)).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await phone.GetAsync($"{second.Address}/take/town.json", Cancel)).StatusCode);
+    }
+
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
     private HttpClient Device() => new(new HttpClientHandler { CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(_door.Address + "/") };
