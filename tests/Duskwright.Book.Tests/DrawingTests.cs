@@ -52,6 +52,22 @@ public class DrawingTests
         }
     }
 
+    // ISO 128: what is hidden is dashed. What wire goes round is shaded too.
+    [Fact]
+    public void What_lies_under_the_board_is_drawn_dashed_with_its_name_and_not_at_night()
+    {
+        Scenery Under(SceneryKind kind, double left) => new() { Kind = kind, Points = [Point.At(left, 300), Point.At(left + 40, 300), Point.At(left + 40, 330), Point.At(left, 330)] };
+        var board = Saltmarrow.Board!;
+        var town = TownStudy.Of(Saltmarrow with { Board = board with { Scenery = [.. board.Scenery, Under(SceneryKind.Obstacle, 100), Under(SceneryKind.Free, 200), Under(SceneryKind.Hatch, 300) with { Label = "way to the packs" }] } });
+        List<Mark> Marks(bool dusk) => [.. BoardPlan.Of(town, town.At(0), new BoardView { Dusk = dusk }).Parts.SelectMany(p => p.Marks)];
+        string[] names = ["obstacle", "free for wire", "way to the packs"];
+        var day = Marks(dusk: false);
+        Assert.Equal(3, day.OfType<Stroke>().Count(s => s.Ink == Inks.Hidden));
+        Assert.Single(day.OfType<Stroke>(), s => s.Ink == Inks.Shade && day.OfType<Stroke>().Any(h => h.Ink == Inks.Hidden && h.Path == s.Path));
+        Assert.Equal(names, names.Where(n => day.OfType<Lettering>().Any(l => l.Text == n)));
+        Assert.DoesNotContain(Marks(dusk: true).OfType<Stroke>(), s => s.Ink == Inks.Hidden);
+    }
+
     [Fact]
     public void A_photograph_lies_to_scale_between_the_ground_and_what_can_be_chosen_on_the_screen_and_not_on_paper()
     {

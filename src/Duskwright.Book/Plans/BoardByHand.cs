@@ -37,13 +37,7 @@ internal static class BoardByHand
             var key = $"thing:{i}";
             var closed = thing.Kind is SceneryKind.Water or SceneryKind.Field or SceneryKind.Obstacle or SceneryKind.Hatch or SceneryKind.Free;
             var line = thing.Points.Count == 1 ? Trace.Circle(At(thing.Points[0]).X, At(thing.Points[0]).Y, Reach) : Trace.Chain(thing.Points.Select(At), closed);
-            var shown = thing.Kind is SceneryKind.Obstacle or SceneryKind.Hatch or SceneryKind.Free;
-            yield return Thing(key, view, $"{thing.Label ?? Called(thing.Kind)}, {(thing.Points.Count == 1 ? "a place" : $"{thing.Points.Count} points")}",
-            [
-                .. shown && thing.Kind == SceneryKind.Obstacle ? (Mark[])[new Stroke(line, Inks.Shade)] : [],
-                new Stroke(line, key == view.Chosen ? Inks.Ring : shown ? Inks.Hidden : Inks.Touch),
-                .. shown ? (Mark[])[new Lettering(At(thing.Points[0]).X + 3, At(thing.Points[0]).Y - 3, thing.Label ?? Called(thing.Kind), Inks.Small)] : [],
-            ]);
+            yield return Thing(key, view, $"{Beneath.Called(thing)}, {(thing.Points.Count == 1 ? "a place" : $"{thing.Points.Count} points")}", [new Stroke(line, key == view.Chosen ? Inks.Ring : Inks.Touch)]);
             foreach (var corner in Corners(key, view, thing.Points.Select(At)))
             {
                 yield return corner;
@@ -65,8 +59,6 @@ internal static class BoardByHand
             }
         }
     }
-
-    private static string Called(SceneryKind kind) => kind == SceneryKind.Free ? "free for wire" : kind.ToString().ToLowerInvariant();
 
     private static IEnumerable<Part> Points(Town town, BoardView view)
     {

@@ -36,6 +36,7 @@ public static class BoardPlan
             new Part([new Stroke(new Trace().To(0, depth).Line(9, depth + 9).Line(width + 9, depth + 9).Line(width + 9, 9).Line(width, 0).Line(width, depth).Closed(), Inks.Side), new Stroke(Trace.Rectangle(0, 0, width, depth), Inks.Quay)]),
             .. Ground.Of(board),
             .. board.Photograph is { } photograph && view.Photograph is { } address ? (Part[])[Underlay(photograph, address, width, depth)] : [],
+            .. view.Dusk ? (Part[])[] : [Beneath.Of(board)],
             .. board.Bank is { } bank ? BankOnPlan.Of(study, moment, bank, depth, width, view) : [],
             .. Wires(study, view, depth),
             .. TapsOnPlan.Of(study, view, depth, WireCorner),
@@ -51,8 +52,9 @@ public static class BoardPlan
         parts.AddRange(houses.Select(h => h.Drawn(view)));
         parts.AddRange(view.ByHand ? BoardByHand.Over(study.Town, view) : []);
         List<SKRect> taken = board.Bank is { } pocket ? [BankOnPlan.Box(pocket, width, depth)] : [];
-        var (box, cartouche) = Cartouche(study, [.. houses.Select(h => h.Box()), .. taken], width, depth, view.Pen);
-        parts.AddRange(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view)))], [.. taken, box], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
+        List<SKRect> busy = [.. houses.Select(h => h.Box()), .. taken];
+        var (box, cartouche) = Cartouche(study, busy, width, depth, view.Pen);
+        parts.AddRange(Labels.Of([.. houses.Select(h => (h.Box(), h.Lines(view))), .. view.Dusk ? [] : Beneath.Words(board, [.. busy, box])], [.. taken, box], new SKRect(0, 0, (float)width, (float)depth), view.Pen));
         parts.Add(cartouche);
         parts.AddRange(BoardByHand.Corners(study.Town, view));
         parts.AddRange(BoardByHand.Draft(view, depth));
