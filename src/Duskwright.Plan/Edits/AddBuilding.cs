@@ -17,7 +17,7 @@ public sealed record AddBuilding(Building Added) : TownEdit
     {
         var taken = town.Buildings.Select(b => b.Key).ToHashSet(StringComparer.Ordinal);
         var name = building.Name;
-        for (var i = 2; taken.Contains(Slug.Of(name)); i++)
+        for (var i = 2; taken.Contains(Slug.Of(name)) || town.Buildings.Any(b => string.Equals(b.Name, name, StringComparison.OrdinalIgnoreCase)); i++)
         {
             name = $"{building.Name} {i}";
         }

@@ -49,6 +49,11 @@ public static partial class LengthText
             : null;
     }
 
+    /// <summary>The unit that was typed behind a number.</summary>
+    /// <param name="text">A number, with or without a unit.</param>
+    /// <returns>The unit as it was typed; none where there is none, or it is no length.</returns>
+    public static string? UnitOf(string text) => NumberAndUnit().Match(text.Trim()) is { Success: true } match && match.Groups["unit"].Value is { Length: > 0 } unit && IsUnit(unit) ? unit : null;
+
     /// <summary>A number with a decimal point or a decimal comma.</summary>
     internal static bool TryNumber(string text, out double number) =>
         double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number);

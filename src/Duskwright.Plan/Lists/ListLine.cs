@@ -27,8 +27,15 @@ internal sealed record ListLine(int Number, IReadOnlyList<string> Fields, bool I
 
         // "Chandlery, 4, 47,5 cm": where the marks have a blank behind them, a comma between two digits is a decimal comma.
         var typed = Split(line, ',', keepDecimalCommas: true, out var typedOpen);
-        return typed.Count > 2 && line.Contains(", ", StringComparison.Ordinal)
-            ? new ListLine(number, typed, typedOpen)
+        if (typed.Count > 2 && line.Contains(", ", StringComparison.Ordinal))
+        {
+            return new ListLine(number, typed, typedOpen);
+        }
+
+        // "Mill house 4 LEDs 47,5 cm" has no mark but a decimal comma.
+        var loose = typed.Count == 1 && !typedOpen && !line.StartsWith('"') ? LooseLine.Fields(line) : typed;
+        return loose.Count > 1 && typed.Count == 1
+            ? new ListLine(number, loose, false)
             : new ListLine(number, Split(line, ',', keepDecimalCommas: false, out var plainOpen), plainOpen);
     }
 

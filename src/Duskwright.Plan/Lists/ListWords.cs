@@ -15,6 +15,8 @@ internal static partial class ListWords
         ("flickering", "flicker-3mm-yellow"), ("flicker", "flicker-3mm-yellow"),
     ];
 
+    private static readonly string[] Numbers = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
     internal static IEnumerable<string> ColourWords => Colours.Select(c => c.Word);
 
     internal static bool IsUnknown(string text) =>
@@ -23,11 +25,17 @@ internal static partial class ListWords
     /// <summary>A whole number with the word behind it: "2 amber" is 2 and "amber".</summary>
     internal static (int Count, string Word)? Count(string text)
     {
-        var match = CountAndRest().Match(text);
+        var match = CountAndRest().Match(InDigits(text));
         return match.Success && int.TryParse(match.Groups["count"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
             ? (count, match.Groups["rest"].Value.Trim())
             : null;
     }
+
+    // "three amber": the first word as a number.
+    private static string InDigits(string text) =>
+        text.Trim().Split(' ', 2) is [var first, .. var rest] && Array.FindIndex(Numbers, n => string.Equals(n, first, StringComparison.OrdinalIgnoreCase)) is >= 0 and var number
+            ? string.Join(' ', [number.ToString(CultureInfo.InvariantCulture), .. rest])
+            : text;
 
     /// <summary>The built-in part that a colour or a part's id names.</summary>
     internal static string? Lamp(string text)

@@ -10,7 +10,24 @@ internal static class BuildingRules
     // More clauses than these are counted, not told.
     private const int MostSaid = 3;
 
-    internal static IEnumerable<Finding> Of(TownStudy study) => study.Buildings.Where(b => b.Lamps.Count > 0).SelectMany(b => OfBuilding(study, b)).Concat(ReadsUnlit(study));
+    internal static IEnumerable<Finding> Of(TownStudy study)
+    {
+        var lit = study.Buildings.Where(b => b.Lamps.Count > 0).ToList();
+
+        // Before there are packs one sentence says it for all houses.
+        return lit.Count > 1 && lit.All(b => b.Lamps.All(l => l.Supply is null))
+            ? [NotShared(Subject.Town, "No house hangs on a pack yet, so nothing lights.", "them")]
+            : lit.SelectMany(b => OfBuilding(study, b)).Concat(ReadsUnlit(study));
+    }
+
+    private static Finding NotShared(Subject subject, string words, string what) => new()
+    {
+        Rule = "not-shared-out",
+        Severity = Severity.Look,
+        Subject = subject,
+        Words = words,
+        Remedy = $"Share the lamps over packs, or put {what} on a switch; both are done under Power.",
+    };
 
     private static IEnumerable<Finding> OfBuilding(TownStudy study, BuildingResult building)
     {
@@ -18,14 +35,7 @@ internal static class BuildingRules
         var subject = Subject.Building(building.Building.Key);
         if (building.Lamps.Any(l => l.Supply is null))
         {
-            yield return new Finding
-            {
-                Rule = "not-shared-out",
-                Severity = Severity.Look,
-                Subject = subject,
-                Words = $"{name} hangs on no pack yet.",
-                Remedy = "Share the lamps over packs, or put it on a switch.",
-            };
+            yield return NotShared(subject, $"{name} hangs on no pack yet.", "it");
             yield break;
         }
 

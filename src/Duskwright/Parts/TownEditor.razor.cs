@@ -35,7 +35,7 @@ public partial class TownEditor
 
     private void Size()
     {
-        if (Open.Lengths.Read(_width) is { } width && Open.Lengths.Read(_depth) is { } depth && width.Millimetres > 0 && depth.Millimetres > 0)
+        if (Open.Lengths.ReadBoth(_width, _depth) is ({ Millimetres: > 0 } width, { Millimetres: > 0 } depth))
         {
             Do(new SizeBoard(width, depth));
         }

@@ -1,6 +1,7 @@
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Quantities;
+using Duskwright.Study;
 using Duskwright.Towns;
 
 namespace Duskwright.Places;
@@ -10,6 +11,7 @@ public partial class StartPlace
 {
     private string _text = "Chandlery, 4, 47 cm\nNet loft, 3, 71 cm\nSmokehouse, 2 amber, 62 cm\nAlmshouses, 6, 81 cm\nChapel, 3, 92 cm\nCooperage, 3, 29 cm\nHarbour office, 3, 20 cm\nSail loft, 3, 55 cm\nGull cottage, 2, 38 cm\nLookout, 1, don't know";
     private TypedPlan _plan = TypedPlan.Of("");
+    private TownStudy? _study;
 
     protected override void OnInitialized()
     {
@@ -32,7 +34,16 @@ public partial class StartPlace
         }
     }
 
-    private void Recount() => _plan = TypedPlan.Of(_text, Open.Lengths);
+    // What came out before stays in sight while a line is being mended.
+    private void Recount()
+    {
+        _plan = TypedPlan.Of(_text, Open.Lengths);
+        _study = _plan.Study ?? _study;
+    }
+
+    private string NotCounted => _study!.Buildings.Where(b => b.Building.Leds is null && b.Lamps.Count == 0).Select(b => b.Building.Name).ToList() is { Count: > 0 } names
+        ? $"Not counted, and without a label: {string.Join(", ", names)}. Nobody has said how many LEDs {(names.Count == 1 ? "it has" : "they have")}; a guess will do, and can be changed later."
+        : "";
 
     // The maker makes it any other size.
     private void BeginEmpty()

@@ -73,7 +73,7 @@ public partial class TownPlace
         get
         {
             var spoils = Findings.Count(f => f.Severity == Severity.Spoils);
-            return Open.Settled is null ? "" : spoils == 0 ? "Nothing spoils the show." : $"{spoils} {(spoils == 1 ? "thing spoils" : "things spoil")} the show or can do harm.";
+            return Open.Settled is null || Open.Study.Packs.Count == 0 ? "" : spoils == 0 ? "Nothing spoils the show." : $"{spoils} {(spoils == 1 ? "thing spoils" : "things spoil")} the show or can do harm.";
         }
     }
 
@@ -130,8 +130,9 @@ public partial class TownPlace
     {
         if (_draft is { TakesMore: true } draft)
         {
-            _draft = draft with { Points = draft.Points.Add(point) };
-            if (draft.IsOnePoint)
+            var closes = draft.IsClosedBy(point, Open.Town.Board!);
+            _draft = closes ? draft : draft.With(point);
+            if (closes || draft.IsOnePoint)
             {
                 Finish();
             }
@@ -142,12 +143,17 @@ public partial class TownPlace
 
     private void Finish()
     {
-        if (_draft?.Edit(Open.Town) is { } edit && !Do(edit))
+        var edit = _draft?.Edit(Open.Town);
+        if (edit is not null && !Do(edit))
         {
             return;
         }
 
         _draft = null;
+        if (edit is AddBuilding { Added: var drawn })
+        {
+            Chosen(drawn.Key);
+        }
     }
 
     private void Uncover(bool ground)

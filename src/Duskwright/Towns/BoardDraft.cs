@@ -13,6 +13,9 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
 {
     private const double Opening = 2;
 
+    // So near the first corner, a hand that points means the corner itself: about five points of the screen, the whole board in sight.
+    private const double MeetsWithin = 0.006;
+
     /// <summary>How many points it needs before it is anything.</summary>
     public int Least => Kind switch { DraftKind.Hole or DraftKind.View => 1, DraftKind.Wireway or DraftKind.Measure or DraftKind.Scale => 2, _ => 3 };
 
@@ -28,6 +31,21 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
     /// <summary>Whether the next point makes it whole.</summary>
     public bool IsOnePoint => Least == 1;
 
+    /// <summary>Whether it has an inside, so that its last corner joins its first.</summary>
+    public bool IsClosed => Kind is DraftKind.Obstacle or DraftKind.Hatch or DraftKind.Free or DraftKind.House;
+
+    /// <summary>Whether a point is its first corner again, which says that it is done.</summary>
+    /// <param name="point">Where the hand pointed.</param>
+    /// <param name="board">The board it is drawn on.</param>
+    public bool IsClosedBy(Point point, Board board) => IsClosed && IsWhole && Way(Points[0], point) <= MeetsWithin * board.Width.Millimetres;
+
+    /// <summary>The same with a point more; unchanged where the hand came down twice on its last one.</summary>
+    /// <param name="point">The point.</param>
+    public BoardDraft With(Point point) => Points.Count > 0 && Points[^1] == point ? this : this with { Points = Points.Add(point) };
+
+    /// <summary>The same without its last point.</summary>
+    public BoardDraft WithoutLast() => this with { Points = Points.Take(Points.Count - 1).ToItemList() };
+
     /// <summary>What it is called.</summary>
     public string Name => Called(Kind);
 
@@ -38,7 +56,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         ? "How far apart are the two points on the board itself?"
         : Points.Count < 2
         ? $"{Name}: point by point, on the board or typed; {Least} {(Least == 1 ? "is" : "are")} needed."
-        : $"{Name}: {Points.Count} points, {lengths.Words(Along())} along.";
+        : $"{Name}: {Points.Count} points, {lengths.Words(Along(Points))} along{(Points.Count > 2 ? $", the last side {lengths.Words(Along(Points.Skip(Points.Count - 2)))}" : "")}.{(IsClosed && IsWhole ? " Point at the first corner again, or say that it is done." : "")}";
 
     /// <summary>What a kind is called.</summary>
     /// <param name="kind">The kind.</param>
@@ -96,7 +114,9 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         };
     }
 
-    private Length Along() => Length.FromMillimetres(Math.Round(Points.Zip(Points.Skip(1), (a, b) => Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2))).Sum(), 1));
+    private static Length Along(IEnumerable<Point> points) => Length.FromMillimetres(Math.Round(points.Zip(points.Skip(1), Way).Sum(), 1));
+
+    private static double Way(Point a, Point b) => Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2));
 }
 
 /// <summary>What can be drawn on the board point by point.</summary>

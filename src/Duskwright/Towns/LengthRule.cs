@@ -82,6 +82,14 @@ public sealed record LengthRule
     /// <returns>The length; none where it is no length.</returns>
     public Length? Read(string text) => LengthText.Read(text, Unit)?.Length;
 
+    /// <summary>Reads two lengths typed side by side: a bare number beside one with a unit is meant in that unit, as in "60 cm, 40".</summary>
+    /// <param name="one">The first as it was typed.</param>
+    /// <param name="other">The second as it was typed.</param>
+    /// <returns>Both; none for one that is no length.</returns>
+    public (Length? One, Length? Other) ReadBoth(string one, string other) => (
+        LengthText.Read(one, LengthText.UnitOf(other) ?? Unit)?.Length,
+        LengthText.Read(other, LengthText.UnitOf(one) ?? Unit)?.Length);
+
     /// <summary>The rule that was chosen last.</summary>
     /// <param name="home">The folder of the maker's towns; none where nothing is kept.</param>
     /// <returns>The rule; the usual one where none has been chosen, or none that is known here.</returns>

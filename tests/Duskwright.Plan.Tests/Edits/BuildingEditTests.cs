@@ -91,4 +91,21 @@ public sealed class BuildingEditTests
     public void What_is_no_fraction_is_no_length(string text) => Assert.Null(LengthText.Read(text, "mm"));
 
     private static Route Route(string building, bool laid) => new() { Building = building, Points = [Point.At(100, 100), Point.At(500, 20)], Length = Length.FromMillimetres(700), Laid = laid };
+
+    [Fact]
+    public void A_copy_of_a_house_that_was_renamed_has_a_name_of_its_own()
+    {
+        var renamed = Town.Buildings[0] with { Id = Town.Buildings[0].Key, Name = "Old mill" };
+        var town = Town with { Buildings = [renamed] };
+        Assert.Equal("Old mill 2", AddBuilding.Named(town, renamed).Added.Name);
+    }
+
+    [Fact]
+    public void A_bank_nobody_has_moved_goes_with_the_edge_and_its_pocket_lies_on_the_board()
+    {
+        Town Sized(Town town, double depth) => new SizeBoard(Length.FromMillimetres(600), Length.FromMillimetres(depth)).Apply(town);
+        var bare = Town with { Board = null, Routes = [], Buildings = [] };
+        Assert.Equal(Sized(bare, 400), Sized(Sized(bare, 100), 400));
+        Assert.True(Sized(bare, 400).Board!.Bank!.At.Y.Millimetres >= 38);
+    }
 }

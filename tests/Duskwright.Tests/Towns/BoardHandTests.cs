@@ -81,4 +81,23 @@ public sealed class BoardHandTests
         Assert.Contains("1.969 in along", measure.Words(LengthRule.All[2]), StringComparison.Ordinal);
         Assert.Null(measure.Edit(Town));
     }
+
+    [Fact]
+    public void Pointing_at_the_first_corner_again_closes_an_outline_and_a_corner_near_it_does_not()
+    {
+        var draft = new[] { Point.At(100, 200), Point.At(180, 200), Point.At(180, 260) }.Aggregate(new BoardDraft(DraftKind.House, []), (d, p) => d.With(p));
+        Assert.True(draft.IsClosedBy(Point.At(102, 199), Town.Board!));
+        Assert.False(draft.IsClosedBy(Point.At(110, 200), Town.Board!));
+        Assert.False(draft.WithoutLast().IsClosedBy(Point.At(100, 200), Town.Board!));
+        Assert.False((draft with { Kind = DraftKind.Wireway }).IsClosedBy(Point.At(100, 200), Town.Board!));
+    }
+
+    [Fact]
+    public void A_point_put_twice_counts_once_and_the_last_one_can_be_taken_back()
+    {
+        var draft = new BoardDraft(DraftKind.House, []).With(Point.At(10, 10)).With(Point.At(40, 10)).With(Point.At(40, 10));
+        Assert.Equal([Point.At(10, 10), Point.At(40, 10)], draft.Points);
+        Assert.Equal([Point.At(10, 10)], draft.WithoutLast().Points);
+        Assert.Contains("the last side 20 mm", draft.With(Point.At(40, 30)).Words(LengthRule.All[0]), StringComparison.Ordinal);
+    }
 }

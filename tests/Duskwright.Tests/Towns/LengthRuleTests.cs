@@ -28,6 +28,17 @@ public sealed class LengthRuleTests : IDisposable
     public void A_bare_number_is_in_the_makers_unit_and_any_other_may_be_said(string unit, string typed, double millimetres) =>
         Assert.Equal(millimetres, In(unit).Read(typed)!.Value.Millimetres, 9);
 
+    [Theory]
+    [InlineData("60 cm", "40", 600, 400)]
+    [InlineData("600", "40 cm", 6000, 400)]
+    [InlineData("60", "40", 60, 40)]
+    [InlineData("2 m", "40 cm", 2000, 400)]
+    public void A_bare_number_beside_one_with_a_unit_is_meant_in_that_unit(string width, string depth, double one, double other)
+    {
+        var (read, beside) = In("mm").ReadBoth(width, depth);
+        Assert.Equal((one, other), (read!.Value.Millimetres, beside!.Value.Millimetres));
+    }
+
     [Fact]
     public void What_is_no_length_is_not_made_one() => Assert.Null(In("in").Read("a bit"));
 
