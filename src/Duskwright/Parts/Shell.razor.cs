@@ -10,6 +10,9 @@ public partial class Shell
 {
     private static readonly Tick[] LuxTicks = [new(-1, "0.1"), new(0, "1"), new(1, "10"), new(2, "100"), new(3, "1 000"), new(4, "10 000")];
 
+    private Problem? _refused;
+    private int _refusals;
+
     private string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?', '#')[0];
 
     private double Hours => Open.Town.Show.HoursPerDay.Hours;
@@ -63,7 +66,16 @@ public partial class Shell
 
     private void Look(Viewpoint view) => Navigation.NavigateTo(view.In(Place), replace: true);
 
-    private void Refresh() => InvokeAsync(StateHasChanged);
+    // What a looker chose or typed and was refused must not go on standing in its field: the page is drawn anew as the town is.
+    private void Refresh() => InvokeAsync(() =>
+    {
+        if (Open.IsToLookAt && Open.Trouble is [var refused, ..] && !ReferenceEquals(refused, _refused))
+        {
+            (_refused, _refusals) = (refused, _refusals + 1);
+        }
+
+        StateHasChanged();
+    });
 
     private void Moved(object? sender, LocationChangedEventArgs e)
     {

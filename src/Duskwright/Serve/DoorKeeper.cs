@@ -5,13 +5,23 @@ namespace Duskwright.Serve;
 /// <summary>Stands before every page that a phone asks for: who has not brought the code gets the question for it and nothing else.</summary>
 internal static class DoorKeeper
 {
+    private const string Entrance = "/in";
+
     // Plain, because nothing of the program is handed out before the code is right.
     private static string Page(string said) => PlainPage.Of(
         "The town is at the desk",
         $"""
         <p role="status">{WebUtility.HtmlEncode(said)}</p>
-        <form method="get" action="/in"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form>
+        <form method="get" action="{Entrance}"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form>
         """);
+
+    private static string Said(string asked, PhoneDoor door) => (asked, door) switch
+    {
+        ("", _) => "Scan the code at the desk, or type its figures.",
+        (_, { IsGuessedAt: true }) => $"{PhoneDoor.MostGuesses} wrong codes were typed, so the code at the desk is worth nothing any more. At the desk, press “A code for another device” and type the new one here.",
+        (_, { Code: null }) => "The last code has let a device in and is used up. At the desk, press “A code for another device” and type the new one here.",
+        _ => "That is not the code. Look at the desk and type it once more.",
+    };
 
     internal static void UseDoorKeeper(this WebApplication app, PhoneDoor door) => app.Use(async (context, next) =>
     {
@@ -19,11 +29,18 @@ internal static class DoorKeeper
         var cookie = $"duskwright-device-{context.Connection.LocalPort}";
         if (door.Knows(context.Request.Cookies[cookie]))
         {
+            // Who is in already and reads the next code with its camera is led on and leaves that code to another device.
+            if (context.Request.Path == Entrance)
+            {
+                context.Response.Redirect("/bench");
+                return;
+            }
+
             await next(context);
             return;
         }
 
-        var asked = context.Request.Path == "/in" && HttpMethods.IsGet(context.Request.Method) ? context.Request.Query["code"].ToString() : "";
+        var asked = context.Request.Path == Entrance && HttpMethods.IsGet(context.Request.Method) ? context.Request.Query["code"].ToString() : "";
         if (asked.Length > 0 && door.Admit(asked.Replace(" ", "", StringComparison.Ordinal)) is { } token)
         {
             // Lax, so that a device that is in stays in when its camera opens the address on a printed label: what changes the town is posted, never just opened.
@@ -37,6 +54,6 @@ internal static class DoorKeeper
 
         context.Response.StatusCode = StatusCodes.Status403Forbidden;
         context.Response.ContentType = "text/html; charset=utf-8";
-        await context.Response.WriteAsync(Page(asked.Length == 0 ? "Scan the code at the desk, or type its figures." : door.Code is null ? "That code is used or void. Ask for another at the desk." : "That is not the code."), context.RequestAborted);
+        await context.Response.WriteAsync(Page(Said(asked, door)), context.RequestAborted);
     });
 }

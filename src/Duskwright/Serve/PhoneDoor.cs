@@ -35,6 +35,9 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
     /// <summary>The code that lets one device in; none while it is shut or where the code was used or guessed at too often.</summary>
     public string? Code { get; private set; }
 
+    /// <summary>Whether the last code is void because it was guessed at too often.</summary>
+    public bool IsGuessedAt { get; private set; }
+
     /// <summary>Whether devices may look at the town and change nothing.</summary>
     public bool LookOnly { get; private set; }
 
@@ -79,7 +82,7 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
         lock (_gate)
         {
             Code = string.Concat(Enumerable.Range(0, CodeDigits).Select(_ => RandomNumberGenerator.GetInt32(10)));
-            _guesses = 0;
+            (_guesses, IsGuessedAt) = (0, false);
         }
 
         Changed?.Invoke();
@@ -124,7 +127,7 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
             }
             else if (++_guesses >= MostGuesses)
             {
-                Code = null;
+                (Code, IsGuessedAt) = (null, true);
             }
         }
 

@@ -44,6 +44,9 @@ public sealed class OpenTown : IDisposable
     /// <summary>Routes that could be taken for the buildings that have none.</summary>
     public RouteProposal SuggestedRoutes => _desk.Routes.Value;
 
+    /// <summary>Whether it may be looked at and not changed from here.</summary>
+    public bool IsToLookAt => _lookOnly;
+
     /// <summary>What kept the last change from being made or kept; empty once one has been.</summary>
     public ItemList<Problem> Trouble => _lookOnly ? _refused : _desk.Trouble;
 

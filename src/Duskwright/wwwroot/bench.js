@@ -6,6 +6,7 @@ const refused = document.getElementById('refused');
 const patience = 4000;
 const longestEdge = 1600;
 let sending = false;
+let shutOut = false;
 
 const waiting = () => JSON.parse(localStorage.getItem(shelf) ?? '[]');
 const keep = entries => { localStorage.setItem(shelf, JSON.stringify(entries)); show(); };
@@ -51,7 +52,8 @@ function localTime() {
 function show() {
   const count = waiting().length;
   told.hidden = count === 0;
-  told.textContent = count === 0 ? '' : `${count === 1 ? 'One entry is' : `${count} entries are`} kept on this phone and sent as soon as the connection is back.`;
+  const when = shutOut ? 'sent once it is in again. Load this page anew and type a code from the desk.' : 'sent as soon as the connection is back.';
+  told.textContent = count === 0 ? '' : `${count === 1 ? 'One entry is' : `${count} entries are`} kept on this phone and ${when}`;
 }
 
 async function body(entry) {
@@ -80,7 +82,10 @@ async function send() {
   try {
     for (let next = waiting()[0]; next; next = waiting()[0]) {
       const answer = await fetch('/bench/entries', { method: 'POST', body: await body(next) });
-      if (answer.status >= 500) {
+      // The door at the desk was shut meanwhile and knows this phone no more: nothing was read, so nothing is lost.
+      shutOut = answer.status === 403;
+      if (shutOut || answer.status >= 500) {
+        show();
         break;
       }
 

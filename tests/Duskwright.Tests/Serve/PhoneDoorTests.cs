@@ -88,6 +88,49 @@ public sealed class PhoneDoorTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task After_too_many_wrong_codes_the_door_and_the_desk_say_what_to_do()
+    {
+        await _door.OpenAsync(false);
+        var wrong = _door.Code![0] == '1' ? "20000000" : "10000000";
+        using var client = Device();
+        Assert.Contains("not the code", await SaidAsync(client, wrong), StringComparison.Ordinal);
+        Assert.False(_door.IsGuessedAt);
+        for (var guess = 1; guess < PhoneDoor.MostGuesses; guess++)
+        {
+            await client.GetAsync($"in?code={wrong}", Cancel);
+        }
+
+        Assert.True(_door.IsGuessedAt);
+        Assert.Contains("A code for another device", await SaidAsync(client, wrong), StringComparison.Ordinal);
+        _door.NewCode();
+        Assert.False(_door.IsGuessedAt);
+    }
+
+    [Fact]
+    public async Task A_device_that_is_in_and_scans_the_next_code_is_led_on_and_leaves_it_to_another()
+    {
+        await _door.OpenAsync(false);
+        using var first = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = new Uri(_door.Address + "/") };
+        await first.GetAsync($"in?code={_door.Code}", Cancel);
+        _door.NewCode();
+        var next = _door.Code;
+        using var answer = await first.GetAsync($"in?code={next}", Cancel);
+        Assert.Equal("/bench", answer.Headers.Location?.OriginalString);
+        Assert.Equal(next, _door.Code);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Who_may_only_look_is_told_so_before_anything_is_typed(bool lookOnly)
+    {
+        await _door.OpenAsync(lookOnly);
+        using var client = Device();
+        await client.GetAsync($"in?code={_door.Code}", Cancel);
+        Assert.Equal(lookOnly, (await client.GetStringAsync("file", Cancel)).Contains("To look at only", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Who_is_sent_out_does_not_come_in_again_with_the_old_token()
     {
         await _door.OpenAsync(false);
@@ -181,6 +224,12 @@ public sealed class PhoneDoorTests : IAsyncLifetime
     }
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    private static async Task<string> SaidAsync(HttpClient client, string code)
+    {
+        using var answer = await client.GetAsync($"in?code={code}", Cancel);
+        return await answer.Content.ReadAsStringAsync(Cancel);
+    }
 
     private HttpClient Device() => new(new HttpClientHandler { CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(_door.Address + "/") };
 }
