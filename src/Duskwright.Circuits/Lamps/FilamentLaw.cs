@@ -16,9 +16,6 @@ public sealed record FilamentLaw(double RatedVolts, double RatedAmps) : LampLaw
     /// <summary>Exponent of light against voltage.</summary>
     public const double LightExponent = 3.5;
 
-    /// <summary>Exponent of life against voltage: five per cent more voltage halves it (lamp handbooks, from memory).</summary>
-    public const double LifeExponent = -13;
-
     // c^0.45 is the cold resistance as a share of the hot: 0.092.
     private const double ColdShare = 0.005;
 
@@ -28,11 +25,6 @@ public sealed record FilamentLaw(double RatedVolts, double RatedAmps) : LampLaw
         var (volts, amps, siemens) = SeriesBranch.Solve(branchVolts, resistorOhms, Filament);
         return new LampPoint(amps, siemens, volts, amps, Math.Pow(Math.Abs(volts) / RatedVolts, LightExponent));
     }
-
-    /// <summary>Life at a voltage as a multiple of that at the rated voltage.</summary>
-    /// <param name="volts">Voltage across the lamp, V, more than zero.</param>
-    /// <returns>1 at the rated voltage.</returns>
-    public double LifeShare(double volts) => Math.Pow(volts / RatedVolts, LifeExponent);
 
     /// <summary>Heat of the lamp, nearly all of its power.</summary>
     /// <param name="volts">Voltage across the lamp, V.</param>

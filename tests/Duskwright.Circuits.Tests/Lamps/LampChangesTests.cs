@@ -30,13 +30,6 @@ public sealed class LampChangesTests
     [Fact]
     public void Without_droop_light_is_in_step_with_current() => Assert.Equal(20, UsualLamps.White.LightAt(20e-3), 1e-9);
 
-    // Source: lamp handbooks, from memory: five per cent more voltage halves a filament's life, five per cent less doubles it.
-    [Theory]
-    [InlineData(1.05, 0.5)]
-    [InlineData(0.95, 2)]
-    public void Five_per_cent_of_voltage_halves_or_doubles_a_filaments_life(double share, double life) =>
-        Assert.Equal(life, UsualLamps.Filament.LifeShare(share * UsualLamps.Filament.RatedVolts), 0.08 * life);
-
     [Fact]
     public void A_filament_lamp_at_its_rating_makes_its_rated_heat() =>
         Assert.Equal(6 * 0.05, UsualLamps.Filament.Watts(6), 1e-4);
