@@ -13,8 +13,10 @@ internal static class RandomTowns
     private static readonly Gen<Point> OnBoard = from x in Gen.Double[200, 1000] from y in Gen.Double[200, 600] select Point.At(x, y);
     private static readonly Gen<Length> Size = Gen.Double[0.1, 40].Select(Length.FromMillimetres);
     private static readonly Gen<string> Group = Gen.OneOf("A", "B");
-    private static readonly Gen<string> LampId = Gen.OneOf("led-3mm-red", "own-lamp", PartId.Unknown);
-    private static readonly Gen<string> WireId = Gen.OneOf("cu-0.20", "own-wire", PartId.Unknown);
+    private static readonly Gen<string> UsualLampId = Gen.OneOf("led-3mm-red", "own-lamp");
+    private static readonly Gen<string> UsualWireId = Gen.OneOf("cu-0.20", "own-wire");
+    private static readonly Gen<string> LampId = Gen.OneOf(UsualLampId, Gen.Const(PartId.Unknown));
+    private static readonly Gen<string> WireId = Gen.OneOf(UsualWireId, Gen.Const(PartId.Unknown));
 
     private static readonly Gen<ResistorChoice> Resistor = Gen.Frequency(
         (3, Gen.Double[0.1, 1e6].Select(o => ResistorChoice.Of(Resistance.FromOhms(o)))),
@@ -198,7 +200,7 @@ internal static class RandomTowns
         };
 
     private static readonly Gen<WiringChoices> Wiring =
-        from ids in Gen.Select(PerhapsSaid(LampId), PerhapsSaid(WireId), PerhapsSaid(WireId), PerhapsSaid(WireId))
+        from ids in Gen.Select(PerhapsSaid(UsualLampId), PerhapsSaid(UsualWireId), PerhapsSaid(UsualWireId), PerhapsSaid(UsualWireId))
         from resistor in PerhapsSaid(Resistor)
         from current in Perhaps(Gen.Double[0.1, 20].Select(Current.FromMilliamperes))
         from lengths in Perhaps(Size).Array[3]

@@ -28,7 +28,7 @@ internal static class ReferenceChecks
 
         void PartNamed(string? id, Func<Town, string, object?> find, string path, string what, IEnumerable<string> known)
         {
-            if (id is not null && id != PartId.Unknown && find(town, id) is null)
+            if (id is not null && find(town, id) is null)
             {
                 found.Add(Nothing(path, $"There is no {what} \"{id}\" in the catalogue or among your own parts", known));
             }
@@ -45,8 +45,8 @@ internal static class ReferenceChecks
         {
             var building = town.Buildings[i];
             var path = $"buildings[{i}]";
-            PartNamed(building.Led, Catalogue.FindLamp, $"{path}.led", "lamp", lampIds);
-            PartNamed(building.Wire, Catalogue.FindWire, $"{path}.wire", "wire", wireIds);
+            PartNamed(Known(building.Led), Catalogue.FindLamp, $"{path}.led", "lamp", lampIds);
+            PartNamed(Known(building.Wire), Catalogue.FindWire, $"{path}.wire", "wire", wireIds);
             Named(building.SwitchGroup, groups, $"{path}.switch_group", "switch group");
             Named(building.Pack, supplies, $"{path}.pack", "supply");
             Named(building.FeedHole, holes, $"{path}.feed_hole", "feed hole");
@@ -60,7 +60,7 @@ internal static class ReferenceChecks
                     {
                         var lamp = building.Storeys[s].Rooms[r].Lamps[l];
                         var at = $"{path}.storeys[{s}].rooms[{r}].lamps[{l}]";
-                        PartNamed(lamp.Led, Catalogue.FindLamp, $"{at}.led", "lamp", lampIds);
+                        PartNamed(Known(lamp.Led), Catalogue.FindLamp, $"{at}.led", "lamp", lampIds);
                         Named(lamp.SwitchGroup, groups, $"{at}.switch_group", "switch group");
                     }
                 }
@@ -145,6 +145,9 @@ internal static class ReferenceChecks
 
         return found;
     }
+
+    // What a house has nobody may know; what is usual in the town, and its packs, are what is chosen.
+    private static string? Known(string? id) => id == PartId.Unknown ? null : id;
 
     private static Problem Nothing(string path, string message, IEnumerable<string> known)
     {
