@@ -75,7 +75,7 @@ internal static class BuildingRules
     // One sentence a building: light of what is described is computed all the same.
     private static IEnumerable<Finding> Approximated(BuildingResult building)
     {
-        var said = building.Panes.DistinctBy(p => (p.Storey, p.Room)).SelectMany(p => p.Moved.Select(m => $"{RoomName(building, p)}: {m}")).ToList();
+        var said = building.Panes.DistinctBy(p => (p.Storey, p.Room)).SelectMany(p => p.Moved.Select(m => $"In {RoomName(building, p)}, {m}")).ToList();
         var round = building.Panes.Count > 0 && building.Building.Place is { Round: true };
         if (said.Count > 0 || round)
         {
