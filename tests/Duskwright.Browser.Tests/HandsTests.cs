@@ -259,6 +259,60 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
+    public async Task A_house_is_drawn_round_its_corners_back_to_the_first_and_a_wrong_corner_is_taken_back()
+    {
+        var page = await app.OpenAsync("town");
+        await page.GetByRole(AriaRole.Button, new() { Name = "House", Exact = true }).ClickAsync();
+        await Expect(page.Locator("svg.board.placing")).ToBeVisibleAsync();
+        var board = (await page.Locator("svg.board").BoundingBoxAsync())!;
+        var status = page.Locator(".drafting [role=status]");
+        async Task PointAsync(double right, double down, string heard)
+        {
+            await page.Mouse.ClickAsync((float)(board.X + (board.Width * right)), (float)(board.Y + (board.Height * down)));
+            await Expect(status).ToContainTextAsync(heard);
+        }
+
+        await PointAsync(.10, .62, "needed");
+        await PointAsync(.16, .62, "2 points");
+        await PointAsync(.30, .70, "3 points");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take the last point back" }).ClickAsync();
+        await Expect(status).ToContainTextAsync("2 points");
+        await PointAsync(.16, .70, "3 points");
+        await PointAsync(.10, .70, "4 points");
+        await page.Mouse.ClickAsync((float)(board.X + (board.Width * .10)), (float)(board.Y + (board.Height * .62)));
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("House");
+        await Expect(page.Locator(".board .pick[data-key^='corner:']")).ToHaveCountAsync(4);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).ClickAsync();
+    }
+
+    [Fact]
+    public async Task The_towns_name_its_show_and_what_is_usual_are_said_and_undo_shows_in_the_fields()
+    {
+        var page = await app.OpenAsync("town");
+        await page.GetByText("Its name, its show and what is usual in it").PressAsync("Enter");
+        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
+        async Task SayAsync(string label, string text, string edit)
+        {
+            await page.GetByLabel(label, new() { Exact = true }).FillAsync(text);
+            await page.Keyboard.PressAsync("Tab");
+            await Expect(undo).ToHaveAttributeAsync("title", edit);
+        }
+
+        await SayAsync("Town is called", "Saltmarrow by night", "Call the town Saltmarrow by night");
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow by night");
+        await SayAsync("Show a day, h", "6,5 h", "Show a day, h: 6,5 h");
+        await Expect(page.Locator(".margin .speaks").First).ToContainTextAsync("for a show of 6.5 h");
+        await page.GetByLabel("Days on one set of cells").FillAsync("0");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(page.Locator(".margin [role=alert]")).ToContainTextAsync("1 to 366 are allowed");
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
+        await undo.ClickAsync();
+        await Expect(page.GetByLabel("Show a day, h")).ToHaveValueAsync("8");
+        await undo.ClickAsync();
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow");
+    }
+
+    [Fact]
     public async Task A_photograph_lies_under_the_board_is_scaled_by_two_typed_points_and_hidden()
     {
         List<string> errors = [];

@@ -12,6 +12,7 @@ public partial class StartPlace
     private string _text = "Chandlery, 4, 47 cm\nNet loft, 3, 71 cm\nSmokehouse, 2 amber, 62 cm\nAlmshouses, 6, 81 cm\nChapel, 3, 92 cm\nCooperage, 3, 29 cm\nHarbour office, 3, 20 cm\nSail loft, 3, 55 cm\nGull cottage, 2, 38 cm\nLookout, 1, don't know";
     private TypedPlan _plan = TypedPlan.Of("");
     private TownStudy? _study;
+    private string _name = "";
 
     protected override void OnInitialized()
     {
@@ -34,6 +35,8 @@ public partial class StartPlace
         }
     }
 
+    private string Name => _name.Trim() is { Length: > 0 } name ? name : "My town";
+
     // What came out before stays in sight while a line is being mended.
     private void Recount()
     {
@@ -48,7 +51,7 @@ public partial class StartPlace
     // The maker makes it any other size.
     private void BeginEmpty()
     {
-        if (Open.Begin(new SizeBoard(Length.FromMillimetres(1200), Length.FromMillimetres(800)).Apply(new Town { Name = "My town" })).Count == 0)
+        if (Open.Begin(new SizeBoard(Length.FromMillimetres(1200), Length.FromMillimetres(800)).Apply(new Town { Name = Name })).Count == 0)
         {
             Navigation.NavigateTo("/town");
         }
@@ -64,7 +67,7 @@ public partial class StartPlace
 
     private void Take(string place)
     {
-        if (Open.Begin(_plan.Study!.Town).Count == 0)
+        if (Open.Begin(_plan.Study!.Town with { Name = Name }).Count == 0)
         {
             Navigation.NavigateTo($"/{place}");
         }

@@ -32,7 +32,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
     public bool IsOnePoint => Least == 1;
 
     /// <summary>Whether it has an inside, so that its last corner joins its first.</summary>
-    public bool IsClosed => Kind is DraftKind.Obstacle or DraftKind.Hatch or DraftKind.Free or DraftKind.House;
+    public bool IsClosed => Kind is DraftKind.Obstacle or DraftKind.Hatch or DraftKind.Free or DraftKind.Level or DraftKind.House;
 
     /// <summary>Whether a point is its first corner again, which says that it is done.</summary>
     /// <param name="point">Where the hand pointed.</param>
@@ -68,8 +68,9 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
         DraftKind.Obstacle => "Obstacle",
         DraftKind.Hatch => "Hatch",
         DraftKind.Free => "Free area",
+        DraftKind.Level => "Level",
         DraftKind.View => "Place to look from",
-        DraftKind.House => "House by its corners",
+        DraftKind.House => "House",
         DraftKind.Scale => "Scale of the photograph",
         _ => "Measure",
     };
@@ -89,6 +90,7 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
             DraftKind.Hole => new DrawGround(board with { FeedHoles = board.FeedHoles.Add(new FeedHole { Id = Free("h", board.FeedHoles.Select(h => h.Id)), At = Points[0], Bore = Length.FromMillimetres(Opening) }) }, "One hole more"),
             DraftKind.Wireway => new DrawGround(board with { Wireways = board.Wireways.Add(new Wireway { Id = Free("w", board.Wireways.Select(w => w.Id)), Points = Points }) }, "One wireway more"),
             DraftKind.Obstacle or DraftKind.Hatch or DraftKind.Free => new DrawGround(board with { Scenery = board.Scenery.Add(new Scenery { Kind = Kind switch { DraftKind.Hatch => SceneryKind.Hatch, DraftKind.Free => SceneryKind.Free, _ => SceneryKind.Obstacle }, Points = Points }) }, $"One {Name.ToLowerInvariant()} more"),
+            DraftKind.Level => new DrawGround(board with { Levels = board.Levels.Add(new Level { Id = Free("l", board.Levels.Select(l => l.Id)), Outline = Points }) }, "One level more"),
             DraftKind.View => new PlaceViews(town.Show.ViewingPositions.Add(new ViewingPosition { Name = Free("look ", town.Show.ViewingPositions.Select(v => v.Name)), At = Points[0] }), "One place more to look from"),
             DraftKind.Scale when Apart is { } apart => new ScalePhotograph(Points[0], Points[1], apart),
             DraftKind.House => AddBuilding.Named(town, new Building { Name = "House", Leds = 1, Place = Footprint() }),
@@ -122,6 +124,9 @@ public sealed record BoardDraft(DraftKind Kind, ItemList<Point> Points)
 /// <summary>What can be drawn on the board point by point.</summary>
 public enum DraftKind
 {
+    /// <summary>A building of any outline.</summary>
+    House,
+
     /// <summary>A feed hole.</summary>
     Hole,
 
@@ -137,11 +142,11 @@ public enum DraftKind
     /// <summary>A free area under the board.</summary>
     Free,
 
+    /// <summary>Ground that lies higher.</summary>
+    Level,
+
     /// <summary>A place to look from.</summary>
     View,
-
-    /// <summary>A building of any outline.</summary>
-    House,
 
     /// <summary>A distance; it changes nothing.</summary>
     Measure,
