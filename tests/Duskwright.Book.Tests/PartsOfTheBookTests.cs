@@ -18,6 +18,21 @@ public sealed class PartsOfTheBookTests
     public void Labels_alone_are_labels_alone() => Assert.All(Titles(Saltmarrow, Today with { Choice = BookChoice.Labels }), t => Assert.StartsWith("Labels", t, StringComparison.Ordinal));
 
     [Fact]
+    public void A_shared_pair_has_its_label_too()
+    {
+        var tapped = new Town
+        {
+            Name = "Umber",
+            Supplies = [new Supply { Id = "1", Part = "LR6", Series = 3 }],
+            SwitchGroups = [new SwitchGroup { Id = "A", Supply = "1" }],
+            Buildings = [new Building { Name = "Inn", Leds = 2, SwitchGroup = "A" }],
+            Taps = [new Tap { Id = "TA1", SwitchGroup = "A", Length = Length.FromMillimetres(300), Points = [Point.At(100, 100), Point.At(400, 100)] }],
+        };
+        var pages = ReadPage.Of(TownStudy.Of(tapped), Today with { Choice = BookChoice.Sheet("flags"), Address = "http://192.168.1.20:5188" });
+        Assert.Contains(pages, p => p.Page.Text.Contains("TA1", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_building_alone_is_its_own_sheet() =>
         Assert.All(Titles(Saltmarrow, Today with { Choice = BookChoice.Building("chandlery") }), t => Assert.StartsWith("Chandlery", t, StringComparison.Ordinal));
 

@@ -32,7 +32,9 @@ internal static class FlagsSheet
             flow.Need((float)FlagLabel.Height + Gap);
             foreach (var (label, i) in row.Select((l, i) => (l, i)))
             {
-                flow.Place(FlagLabel.Of(label, options.HousePage(study.Buildings.First(b => b.Code == label.Code))), (float)(i * (width + Gap)), flow.Y);
+                // A shared pair leads to a tap, which has no page.
+                var page = study.Buildings.FirstOrDefault(b => b.Code == label.Code) is { } house ? options.HousePage(house) : null;
+                flow.Place(FlagLabel.Of(label, page), (float)(i * (width + Gap)), flow.Y);
             }
 
             flow.Gap((float)FlagLabel.Height + Gap);

@@ -13,13 +13,15 @@ internal static class Resolver
     internal static List<ResolvedLamp> Lamps(Town town, Building building)
     {
         var lamps = new List<ResolvedLamp>();
+        var said = building.DescribedLamps().Select(l => l.Lamp.Name).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var taken = new HashSet<string>(StringComparer.Ordinal);
         for (var s = 0; s < building.Storeys.Count; s++)
         {
             for (var r = 0; r < building.Storeys[s].Rooms.Count; r++)
             {
                 foreach (var lamp in building.Storeys[s].Rooms[r].Lamps)
                 {
-                    var name = lamp.Name ?? $"L{lamps.Count + 1}";
+                    var name = FreeName(lamp.Name, lamps.Count + 1, said, taken);
                     lamps.Add(Lamp(town, building, lamp, name) with { Storey = s, Room = r, RoomName = building.Storeys[s].Rooms[r].Name ?? building.Storeys[s].Name });
                 }
             }
@@ -34,6 +36,18 @@ internal static class Resolver
         }
 
         return lamps;
+    }
+
+    // Every lamp of a house is told by its name: the second of one name gets a number, and the program's own names keep clear of the maker's.
+    private static string FreeName(string? said, int number, HashSet<string> allSaid, HashSet<string> taken)
+    {
+        if (said is not null && taken.Add(said))
+        {
+            return said;
+        }
+
+        var numbers = said is null ? Enumerable.Range(number, int.MaxValue - number).Select(n => $"L{n}") : Enumerable.Range(2, int.MaxValue - 2).Select(n => $"{said} {n}");
+        return numbers.First(name => !allSaid.Contains(name) && taken.Add(name));
     }
 
     internal static ResolvedPair Pair(Town town, Building building)
