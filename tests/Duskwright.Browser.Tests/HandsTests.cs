@@ -225,7 +225,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
-    public async Task A_wireway_is_drawn_on_the_board_bent_and_taken_away_and_a_hole_is_put_down_by_typing()
+    public async Task A_wireway_and_a_free_area_are_drawn_on_the_board_moved_and_taken_away_and_a_hole_is_put_down_by_typing()
     {
         var page = await app.OpenAsync("town");
         await page.GetByRole(AriaRole.Button, new() { Name = "Wireway", Exact = true }).ClickAsync();
@@ -245,13 +245,32 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await way.PressAsync("Delete");
         await Expect(way).ToHaveCountAsync(0);
 
+        var things = page.Locator(".board .pick[data-key^='thing:']");
+        var lying = await things.CountAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Free area", Exact = true }).ClickAsync();
+        await Expect(page.Locator("svg.board.placing")).ToBeVisibleAsync();
+        foreach (var (x, y, points) in ((float, float, string)[])[(.3f, .3f, "needed"), (.5f, .3f, "2 points"), (.5f, .4f, "3 points")])
+        {
+            await page.Mouse.ClickAsync(board.X + (board.Width * x), board.Y + (board.Height * y));
+            await Expect(page.Locator(".drafting [role=status]")).ToContainTextAsync(points);
+        }
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "It is done" }).ClickAsync();
+        await Expect(things).ToHaveCountAsync(lying + 1);
+        var area = page.Locator($".board .pick[data-key='{await things.EvaluateAllAsync<string>("all => all.map(t => t.dataset.key).sort((a, b) => a.slice(6) - b.slice(6)).at(-1)")}']");
+        await DragAsync(page, area, 20, -10);
+        await Expect(undo).ToHaveAttributeAsync("title", "Move free area");
+        await area.PressAsync("Delete");
+        await Expect(things).ToHaveCountAsync(lying);
+
         await page.GetByRole(AriaRole.Button, new() { Name = "Hole", Exact = true }).ClickAsync();
         await page.GetByLabel("From the left edge").FillAsync("50 cm");
         await page.GetByLabel("From the front edge").FillAsync("200");
         await page.Keyboard.PressAsync("Tab");
         await page.GetByRole(AriaRole.Button, new() { Name = "Put a point there" }).ClickAsync();
         await Expect(page.Locator(".board .pick[data-key='hole:h1']")).ToHaveCountAsync(1);
-        foreach (var label in (string[])["One hole more", "A wireway less: w1", "Bend wireway w1", "One wireway more"])
+
+        foreach (var label in (string[])["One hole more", "A free area less", "Move free area", "One free area more", "A wireway less: w1", "Bend wireway w1", "One wireway more"])
         {
             await Expect(undo).ToHaveAttributeAsync("title", label);
             await undo.ClickAsync();

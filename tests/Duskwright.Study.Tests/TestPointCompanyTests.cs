@@ -45,6 +45,16 @@ public class TestPointCompanyTests
         Routes = [new Route { Building = "forge", From = "inn", Points = [], Length = Length.FromMetres(2) }],
     };
 
+    // Of parallel feeds one fails and the other goes on: common practice, no source.
+    [Theory]
+    [InlineData("east", 1, "L1", "e")]
+    [InlineData("west", 2, "L2", "w")]
+    public void A_house_on_two_packs_goes_dark_only_with_its_lamps_of_the_pack_that_fails(string supply, int number, string lamp, string group)
+    {
+        var open = TownStudy.Of(Halved).Faults(supply).Single(f => f.Words.Contains($"a joint of the pair of House on switch {group} is open, at the bank or in the house"));
+        Assert.Equal($"dark: House on pack {number} ({lamp})", open.Sight);
+    }
+
     // 4.65 V − 2.760 V over 820 Ω, two wires of 2 m and the meter: 2.273 mA.
     [Theory]
     [InlineData("east", "L1")]

@@ -146,13 +146,17 @@ internal sealed class FaultSearch
         Current = Figure.Given("current of the pack with this fault", faults[0].Signature.PackAmps[_packIndex], "A", "the circuit solved with this fault in it", Certainty.Computed),
     };
 
-    // A building all of whose lamps look so is named as a whole.
+    // A building all of whose lamps look so is named as a whole; where it has others on another pack, they are not among them.
     private ItemList<string> Names(Signature signature, LampLook look) => Lamps().GroupBy(l => l.Lamp.Building, StringComparer.Ordinal)
         .SelectMany(house =>
         {
             var so = house.Where(l => signature.Look(l.Index) == look).Select(l => l.Lamp.Input.Name).ToList();
-            return so.Count == house.Count() ? [Name(house.Key)] : so.Select(l => $"{Name(house.Key)} {l}");
+            return so.Count < house.Count() ? so.Select(l => $"{Name(house.Key)} {l}")
+                : HangsElsewhere(house.Key) ? [$"{Name(house.Key)} on pack {_pack.Number} ({string.Join(", ", so)})"]
+                : [Name(house.Key)];
         }).ToItemList();
+
+    private bool HangsElsewhere(string building) => _buildings[building].Lamps.Any(l => l.Supply != _pack.Supply.Id);
 
     private string Name(string building) => _buildings[building].Building.Name;
 
@@ -171,7 +175,7 @@ internal sealed class FaultSearch
     }
 
     // A house whose lamps hang on several switches has a pair for each.
-    private string PairName(Fault fault) => _faults.Table.Tagged.Pairs.Count(p => p.Name == fault.Place) > 1
+    private string PairName(Fault fault) => HangsElsewhere(fault.Place) || _faults.Table.Tagged.Pairs.Count(p => p.Name == fault.Place) > 1
         ? $"{Name(fault.Place)} on switch {_faults.Circuit.Lamps[_faults.Table.Tagged.Pairs[fault.Index].Lamps[0]].Group}"
         : Name(fault.Place);
 

@@ -18,10 +18,10 @@ public sealed record FaultSuspect
     /// <summary>Whether it would show just what was seen.</summary>
     public bool Explains { get; init; }
 
-    /// <summary>Buildings, or single lamps of buildings, that are dark.</summary>
+    /// <summary>Buildings, those of their lamps that hang on the pack, or single lamps, that are dark.</summary>
     public required ItemList<string> Dark { get; init; }
 
-    /// <summary>Buildings, or single lamps of buildings, that have less than half their light.</summary>
+    /// <summary>Buildings, those of their lamps that hang on the pack, or single lamps, that have less than half their light.</summary>
     public required ItemList<string> Dim { get; init; }
 
     /// <summary>What is seen, in words: "dark: Chandlery".</summary>

@@ -67,7 +67,7 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
             ["hole", var id] => new DrawGround(Board with { FeedHoles = Board.FeedHoles.Where(h => h.Id != id).ToItemList() }, $"A hole less: {id}"),
             ["way", var id] => new DrawGround(Board with { Wireways = Board.Wireways.Where(w => w.Id != id).ToItemList() }, $"A wireway less: {id}"),
             ["eye", var name] => new PlaceViews(Town.Show.ViewingPositions.Where(v => v.Name != name).ToItemList(), $"A place less to look from: {name}"),
-            ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.Without(i) }, $"A {Called(Board.Scenery[i].Kind)} less"),
+            ["thing", var number] when Index(number) is { } i => new DrawGround(Board with { Scenery = Board.Scenery.Without(i) }, $"{(Board.Scenery[i].Kind == SceneryKind.Obstacle ? "An" : "A")} {Called(Board.Scenery[i].Kind)} less"),
             ["corner", var corner, var thing] when Corner(corner) is { } at => Points(thing, points => at < points.Count ? points.Without(at) : points, "A corner less:"),
             _ => null,
         };
