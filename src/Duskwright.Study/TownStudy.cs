@@ -1,6 +1,7 @@
 using Duskwright.Faults.Finding;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
+using Duskwright.Plan.Parts;
 using Duskwright.Study.Bench;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Findings;
@@ -100,6 +101,9 @@ public sealed class TownStudy
     /// <param name="building">Its key.</param>
     /// <returns>One for each of its panes, in their order; none where it has none.</returns>
     public ItemList<PaneFinishes> Finishes(string building) => PaneFinishes.Of(_resolved.Value, _circuits.Value, Buildings, building, _memo);
+
+    /// <summary>The wire of a pair for which no other is said.</summary>
+    public WirePart UsualWire => Usual.WireOf(Town, null);
 
     /// <summary>Every building in the order of the document.</summary>
     public ItemList<BuildingResult> Buildings => _buildings.Value;

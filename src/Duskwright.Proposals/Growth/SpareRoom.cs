@@ -2,6 +2,7 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Parts;
 using Duskwright.Plan.Quantities;
+using Duskwright.Proposals.Wiring;
 using Duskwright.Study;
 using Duskwright.Study.Results;
 
@@ -41,10 +42,14 @@ public sealed record SpareRoom(ItemList<PackRoom> Packs, ItemList<TapRoom> Taps,
     private static HoleRoom HoleOf(FeedHole hole, TieInReach reach)
     {
         var through = reach.Through(hole.Id).ToList();
-        var more = 0;
-        while (HoleDrill.Millimetres(through.Concat(Enumerable.Repeat(reach.Usual, more + 1))) <= hole.Bore!.Value.Millimetres)
+        var bore = hole.Bore!.Value.Millimetres;
+
+        // Copper alone never fills more than the hole, so this many do not pass.
+        var (more, fails) = (0, (int)Math.Pow(bore / reach.Usual.OuterDiameter.Millimetres, 2) + 1);
+        while (fails - more > 1)
         {
-            more++;
+            var pairs = (more + fails) / 2;
+            (more, fails) = HoleDrill.Millimetres(through.Concat(Enumerable.Repeat(reach.Usual, pairs))) <= bore ? (pairs, fails) : (more, pairs);
         }
 
         return new HoleRoom(hole.Id, through.Count, more, hole.Bore.Value);
@@ -69,7 +74,7 @@ public sealed record SpareRoom(ItemList<PackRoom> Packs, ItemList<TapRoom> Taps,
             cancel.ThrowIfCancellationRequested();
             var lamps = (holds + fails) / 2;
             var house = new Building { Name = "The house to come", Leds = lamps, Led = led, Resistor = ohms > 0 ? ResistorChoice.Of(Resistance.FromOhms(ohms)) : ResistorChoice.None, SwitchGroup = tap.SwitchGroup };
-            var pair = new Route { Building = house.Key, From = tap.Id, Points = [], Length = town.Wiring.Slack ?? Length.FromMillimetres(0) };
+            var pair = new Route { Building = house.Key, From = tap.Id, Points = [], Length = Length.FromMetres(BoardGround.Rules(town).SlackMetres) };
             var then = study.After(town with { Buildings = town.Buildings.Append(house).ToItemList(), Routes = town.Routes.Append(pair).ToItemList() });
             (holds, fails) = then.FedBy([]).Any(f => f.Evenness < least && !faint.Contains(f.Building)) ? (holds, lamps) : (lamps, fails);
         }

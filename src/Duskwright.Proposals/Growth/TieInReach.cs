@@ -19,7 +19,7 @@ internal sealed class TieInReach
     internal TieInReach(TownStudy study)
     {
         _town = study.Town;
-        _usual = _town.Wiring.Wire is { } said ? Catalogue.FindWire(_town, said)! : study.Buildings[0].Wire;
+        _usual = study.UsualWire;
         var wires = study.Buildings.ToDictionary(b => b.Building.Key, b => (b.Building.FeedHole, b.Wire), StringComparer.Ordinal);
 
         // Through the hole of a house go the pair that feeds it and those that go on from it.

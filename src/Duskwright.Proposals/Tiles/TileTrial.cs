@@ -19,9 +19,7 @@ internal sealed class TileTrial
     internal TileTrial(TownStudy study, string supply, TilePlugs plugs)
     {
         (_study, _supply, Plugs) = (study, supply, plugs);
-        var town = study.Town;
-        var wire = town.Wiring.Wire is { } said ? Catalogue.FindWire(town, said)! : study.Buildings[0].Wire;
-        _wireOhms = plugs.AcrossMetres * wire.PerMetre.Ohms;
+        _wireOhms = plugs.AcrossMetres * study.UsualWire.PerMetre.Ohms;
         Tiles =
         [
             .. study.Buildings

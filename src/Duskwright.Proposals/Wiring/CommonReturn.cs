@@ -46,8 +46,7 @@ public sealed record CommonReturn(
             return [];
         }
 
-        var usual = town.Wiring.Wire is { } said ? Catalogue.FindWire(town, said)! : study.Buildings[0].Wire;
-        var sizes = TrunkWires.From(usual, Catalogue.Parts.Wires.Concat(town.OwnParts.Wires));
+        var sizes = TrunkWires.From(study.UsualWire, Catalogue.Parts.Wires.Concat(town.OwnParts.Wires));
         var best = new Dictionary<string, (WirePart Wire, ItemList<FedBuilding> Fed)>(StringComparer.Ordinal);
         foreach (var wire in sizes)
         {

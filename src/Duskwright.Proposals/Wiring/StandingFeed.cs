@@ -52,7 +52,7 @@ internal static class StandingFeed
                 ? new FeedPiece(from, next, results[run].PairLength.Value, Line(route.Points), [.. route.Wireways])
                 : new FeedPiece(from, next, results[run].PairLength.Value, [], []);
             pieces.Add(piece);
-            wires.Add(tap is null ? results[run].Wire : Catalogue.FindWire(town, tap.Wire ?? town.Wiring.Wire ?? houses.First().Wire.Id)!);
+            wires.Add(tap is null ? results[run].Wire : tap.Wire is { } said ? Catalogue.FindWire(town, said)! : study.UsualWire);
             return junctions[run] = next++;
         }
     }

@@ -83,5 +83,5 @@ internal sealed class WiredGroup
     }
 
     // What another way made of a pair that can still be laid anew is not the house's own wish.
-    private WirePart Own(string house) => Catalogue.FindWire(_study.Town, _houses[house].Building.Wire is { } said && said != PartId.Unknown ? said : _study.Town.Wiring.Wire ?? _houses[house].Wire.Id) ?? _houses[house].Wire;
+    private WirePart Own(string house) => _houses[house].Building.Wire is { } said && said != PartId.Unknown ? Catalogue.FindWire(_study.Town, said)! : _study.UsualWire;
 }

@@ -88,8 +88,7 @@ public sealed record WiringWays(WiringWay OwnPairs, WiringWay Trunks, WiringWay 
     private static WiringWay Wired(TownStudy study, Board board, List<WiredGroup> groups, List<LaidFeed> trees)
     {
         var town = study.Town;
-        var usual = town.Wiring.Wire is { } said ? Catalogue.FindWire(town, said)! : study.Buildings[0].Wire;
-        var sizes = TrunkWires.From(usual, Catalogue.Parts.Wires.Concat(town.OwnParts.Wires));
+        var sizes = TrunkWires.From(study.UsualWire, Catalogue.Parts.Wires.Concat(town.OwnParts.Wires));
         var size = new int[groups.Count];
         var settled = trees.Select(t => !Enumerable.Range(0, t.Free).Any(i => t.Tree.Beyond(i).Length > 1)).ToArray();
         var now = Fed();

@@ -26,6 +26,30 @@ public class GrowthProposalTests
         Assert.Null(proposal.Why);
     }
 
+    [Fact]
+    public void The_first_house_of_a_town_that_has_only_packs_gets_a_pair_of_its_own()
+    {
+        var proposal = GrowthProposal.Of(TownStudy.Of(Street() with { Buildings = [], Routes = [], Wiring = new WiringChoices() }), Mill, Cancel);
+        Assert.Equal(TieInKind.Bank, proposal.Best!.Option.Kind);
+    }
+
+    [Fact]
+    public void What_one_house_has_for_a_wire_is_not_what_the_town_usually_has()
+    {
+        ItemList<HoleRoom> Holes(string? usual)
+        {
+            var town = Street();
+            return SpareRoom.Of(TownStudy.Of(town with
+            {
+                Board = town.Board! with { FeedHoles = [new FeedHole { Id = "h1", At = Point.At(500, 10), Bore = Length.FromMillimetres(3) }] },
+                Buildings = [town.Buildings[0] with { Wire = "cu-0.50" }],
+                Wiring = town.Wiring with { Wire = usual },
+            }), Cancel).Holes;
+        }
+
+        Assert.Equal(Holes("cu-0.20"), Holes(null));
+    }
+
     // Kirchhoff's laws: the pair to the inn and its joint at the bank carry both houses, the new pair and the joints at its ends one; both conductors count. Common practice, no source.
     [Fact]
     public void What_is_lost_on_the_way_to_a_house_that_hangs_on_another_is_the_sum_over_both_pairs()
