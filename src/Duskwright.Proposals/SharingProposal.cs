@@ -54,6 +54,11 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
         var index = supplies.Select((s, i) => (s.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
         var loads = units.Select(u => new SharedLoad(u.Name, (int)Math.Ceiling(1e6 * u.Amperes), u.X, u.Y, u.Pack is { } pack ? index[pack] : null)).ToList();
 
+        // Where there are no packs yet nothing is refused: what asks more than a pack gives fills one alone, and its findings say how long that lasts.
+        var (most, hungry) = (gives.Values.Max(), loads.Where(l => town.Supplies.Count == 0 && l.Microamperes > gives.Values.Max()).ToList());
+        loads = loads.ConvertAll(l => hungry.Contains(l) ? l with { Microamperes = most } : l);
+        var alone = hungry.ConvertAll(l => string.Create(CultureInfo.InvariantCulture, $"{l.Id} takes {l.Microamperes / 1000.0:0.#} mA, more than the {most / 1000.0:0.#} mA such a pack gives to the end of the show: it hangs on one alone."));
+
         // What is to stay stays, even where it asks too much; such a pack gets nothing more.
         var stays = supplies.Select((_, p) => loads.Where(l => l.PinnedPack == p).Sum(l => l.Microamperes)).ToList();
         var overfull = supplies.Zip(stays).Where(x => x.Second > gives[Cells(x.First)])
@@ -76,7 +81,7 @@ public sealed record SharingProposal(AcceptSharing? Edit, int PacksUsed, int Pac
             var pocket = Pocket.TooSmall(town, kept);
             return new SharingProposal(new AcceptSharing(kept, groups, places), shared.PacksUsed, shared.PacksLowerBound, shared.Proven, null)
             {
-                Notes = overfull.Concat(said).Concat(pocket is null ? [] : [pocket]).ToItemList(),
+                Notes = overfull.Concat(alone).Concat(said).Concat(pocket is null ? [] : [pocket]).ToItemList(),
             };
         }
     }

@@ -2,7 +2,9 @@ using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Format;
 using Duskwright.Plan.Lists;
+using Duskwright.Plan.Quantities;
 using Duskwright.Study;
+using Duskwright.Study.Findings;
 
 namespace Duskwright.Proposals.Tests;
 
@@ -70,5 +72,24 @@ public class ProposalTests
         Assert.All(
             town.Buildings.Where(b => b.State == BuildingState.Fixed),
             b => Assert.Equal(SupplyOf(town, b), SupplyOf(shared, shared.Buildings.Single(s => s.Key == b.Key))));
+    }
+
+    [Fact]
+    public void A_house_that_asks_more_than_any_pack_gives_hangs_on_one_alone_and_is_told()
+    {
+        var town = new Town
+        {
+            Name = "Old Brackwater",
+            Buildings =
+            [
+                new Building { Name = "Chapel", Leds = 4, Resistor = ResistorChoice.None, State = BuildingState.Fixed },
+                new Building { Name = "Dairy", Leds = 3, Resistor = ResistorChoice.Of(Resistance.FromOhms(470)) },
+            ],
+        };
+        Assert.Contains("Chapel takes", Assert.Single(SharingProposal.Of(town, StartingPlan.UsualPack(town), cancel: TestContext.Current.CancellationToken).Notes), StringComparison.Ordinal);
+        var study = TownStudy.Of(StartingPlan.Of(town));
+        Assert.All(study.Lamps, l => Assert.NotNull(l.Supply));
+        Assert.Contains(study.Packs, p => p.Buildings.Count == 1 && p.Supply.Id == study.Lamps.First(l => l.Building == "chapel").Supply);
+        Assert.Contains(study.Findings, f => f.Severity == Severity.Spoils);
     }
 }
