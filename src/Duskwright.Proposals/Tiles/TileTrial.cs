@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Duskwright.Harness.Tiles;
 using Duskwright.Plan;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Parts;
 using Duskwright.Study;
 using Duskwright.Study.Results;
 
