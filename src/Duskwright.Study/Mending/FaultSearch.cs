@@ -248,6 +248,6 @@ internal sealed class FaultSearch
         var pair = pairs[next.Index];
         var touching = pair.Faulty[(FaultKind.PairShorted, pair.Name)] is { } ohms ? $"wires that touch {FigureText.Of(ohms, "Ω")}" : "wires that touch next to none";
         var sound = pair.Sound is { } well ? FigureText.Of(well, "Ω") : "no number";
-        return $"If you have a meter: power off, take the pair of {Name(pair.Name)} off the bank and read the ohms between its ends. Sound lamps show {sound}, {touching}.";
+        return $"If you have a meter: power off, take the pair of {Name(pair.Name)}{(HangsElsewhere(pair.Name) ? $" on pack {_pack.Number}" : "")} off the bank and read the ohms between its ends. Sound lamps show {sound}, {touching}.";
     }
 }

@@ -13,6 +13,9 @@ namespace Duskwright.Parts;
 public partial class WhatBroke
 {
     private const int Shown = 5;
+
+    // What stands over the foot of a phone's page must leave the lamps in sight.
+    private const int ShownAtOnce = 3;
     private const double LeastShare = 0.005;
     private const double LeastHealthy = 0.05;
     private const double MostVolts = 50;
@@ -62,7 +65,7 @@ public partial class WhatBroke
     private static string Likeliest(FaultAnswer answer)
     {
         var (one, alone) = (answer.Suspects[0], answer.Suspects[0].Share * answer.OneFault);
-        return answer.Pairs is [var two, ..] && two.Probability > alone ? $"{Chance(two.Probability)} {two.Words}" : $"{Chance(alone)} {string.Join("; or ", one.Words)}";
+        return answer.Pairs is [var two, ..] && two.Probability > alone ? $"{Chance(two.Probability)} {two.Words}" : $"{Chance(alone)} {string.Join("; or ", one.Words.Take(ShownAtOnce))}{(one.Words.Count > ShownAtOnce ? $"; or one of {one.Words.Count - ShownAtOnce} more" : "")}";
     }
 
     private static string Breaking(Breaks what) => what switch
