@@ -100,9 +100,10 @@ internal sealed class CircuitNetwork
         }
     }
 
+    // A house at the bank, without slack and with joints said to have nothing, hangs on the least that can be solved.
     private ResistorElement Wire(string name, int from, int to, double ohms)
     {
-        var wire = new ResistorElement(name, from, to, ohms);
+        var wire = new ResistorElement(name, from, to, Math.Max(ohms, Network.LeastOhms));
         _elements.Add(wire);
         return wire;
     }
