@@ -301,7 +301,14 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await page.Mouse.ClickAsync((float)(board.X + (board.Width * .10)), (float)(board.Y + (board.Height * .62)));
         await Expect(page.Locator(".margin h1")).ToHaveTextAsync("House");
         await Expect(page.Locator(".board .pick[data-key^='corner:']")).ToHaveCountAsync(4);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).ClickAsync();
+
+        var house = page.Locator(".board .pick[data-key='house']");
+        await page.Keyboard.PressAsync("Control+z");
+        await Expect(house).ToHaveCountAsync(0);
+        await page.Keyboard.PressAsync("Control+y");
+        await Expect(house).ToHaveCountAsync(1);
+        await page.Keyboard.PressAsync("Control+z");
+        await Expect(house).ToHaveCountAsync(0);
     }
 
     [Fact]
