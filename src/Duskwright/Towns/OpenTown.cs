@@ -99,7 +99,8 @@ public sealed class OpenTown : IDisposable
         }
 
         // What the first page shows is worked out while the program and the browser are still starting.
-        var town = new OpenTown(Remembered(own, home), home);
+        var town = new OpenTown(own, home);
+        town.Remember(own);
         _ = Task.Run(() => town.Study.Buildings);
         return (town, []);
     }
@@ -190,7 +191,13 @@ public sealed class OpenTown : IDisposable
     public ItemList<Problem> TurnTo(string path) => Do(() =>
     {
         var opened = TownFile.Open(path, TimeProvider.System);
-        return opened.File is { } file ? Turn(Remembered(file, _desk.Home)) : opened.Problems;
+        if (opened.File is not { } file)
+        {
+            return opened.Problems;
+        }
+
+        Remember(file);
+        return Turn(file);
     });
 
     /// <summary>Turns to a town that came with the program; its first change begins a file of the maker's own.</summary>
@@ -314,14 +321,20 @@ public sealed class OpenTown : IDisposable
         }
     }
 
-    private static WorkingFile Remembered(WorkingFile file, string? home)
+    // A town is worked on whether or not the list of towns can be kept.
+    private void Remember(WorkingFile file)
     {
-        if (home is not null && file.Path is { } path)
+        try
         {
-            RememberedTowns.Remember(home, path);
+            if (_desk.Home is { } home && file.Path is { } path)
+            {
+                RememberedTowns.Remember(home, path);
+            }
         }
-
-        return file;
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            _desk.Trouble = [new Problem("", "not-remembered", $"The town is open; it could not be put among your towns: {refused.Message}", "Look at the folder of your towns.")];
+        }
     }
 
     private static WorkingFile InMemory(Town town) => WorkingFile.InMemory(town, "Begin", TimeProvider.System);
@@ -339,7 +352,7 @@ public sealed class OpenTown : IDisposable
         ItemList<Problem> problems;
         lock (_desk.Gate)
         {
-            _desk.Trouble = [];
+            _desk.Trouble = quiet ? _desk.Trouble : [];
             problems = work();
             if (problems.Count > 0)
             {
@@ -386,9 +399,9 @@ public sealed class OpenTown : IDisposable
         }
 
         var kept = file.KeepAs(TownFolder.FreePath(_desk.Home, file.Town.Name));
-        _desk.Trouble = kept.Problems;
         if (kept.File is null)
         {
+            _desk.Trouble = kept.Problems;
             return file;
         }
 

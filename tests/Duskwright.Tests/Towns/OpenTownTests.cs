@@ -1,5 +1,6 @@
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
+using Duskwright.Store;
 using Duskwright.Towns;
 
 namespace Duskwright.Tests.Towns;
@@ -42,6 +43,34 @@ public sealed class OpenTownTests : IDisposable
         open.Undo();
         open.Redo();
         Assert.Equal((3, 3), (first, second));
+    }
+
+    [Fact]
+    public void What_was_refused_at_the_desk_still_stands_there_when_the_bench_sends_something()
+    {
+        using var open = Opened(null);
+        var refused = open.Apply(new ChangeBuildings([open.Town.Buildings[0] with { SwitchGroup = "nowhere" }], "Hang it elsewhere"));
+        Assert.NotEmpty(refused);
+        Assert.Empty(open.Enter("1", _ => (new LogEntry { Date = new DateOnly(2026, 3, 7), Kind = LogKind.Note, Note = "dry" }, null)));
+        Assert.Equal(refused, open.Trouble);
+    }
+
+    [Fact]
+    public void A_town_is_worked_on_also_where_the_list_of_towns_cannot_be_kept()
+    {
+        var path = Path.Combine(_home.FullName, "elsewhere.town");
+        using (var made = WorkingFile.Create(path, new Town { Name = "Umber", Buildings = [new Building { Name = "Mill", Leds = 2 }] }, "Begin", TimeProvider.System).File!)
+        {
+            Assert.NotNull(made.Path);
+        }
+
+        // A folder below a file can be made by nobody.
+        var (town, problems) = OpenTown.FromFile(path, Path.Combine(path, "towns"));
+        using var open = town!;
+        Assert.Empty(problems);
+        Assert.Equal("not-remembered", Assert.Single(open.Trouble).Rule);
+        Assert.Empty(open.Apply(Noted(open, "mine")));
+        Assert.Empty(open.Trouble);
     }
 
     [Fact]
