@@ -78,6 +78,23 @@ public sealed class BenchTests(AppFixture app)
     }
 
     [Fact]
+    public async Task An_entry_made_while_the_desk_has_shut_its_door_is_kept_until_the_phone_is_in_again()
+    {
+        var page = await app.OpenHandheldAsync("bench/house/tally-shed");
+
+        // A door that knows the phone no more answers as the one in the house does.
+        await page.RouteAsync("**/bench/entries", r => r.FulfillAsync(new() { Status = 403 }));
+        await page.GetByText("Write a note").ClickAsync();
+        await page.GetByLabel("Note").FillAsync("said at a shut door");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep the note" }).ClickAsync();
+        await Expect(page.Locator("#outbox")).ToContainTextAsync("type a code from the desk");
+        await Expect(page.Locator("#refused")).ToBeHiddenAsync();
+        await page.UnrouteAllAsync();
+        await Expect(page.Locator(".plain li", new() { HasText = "said at a shut door" })).ToHaveCountAsync(1);
+        await page.CloseAsync();
+    }
+
+    [Fact]
     public async Task A_photograph_taken_at_a_step_while_the_connection_is_away_is_kept_made_smaller_and_shown_in_the_log()
     {
         var page = await app.OpenHandheldAsync("bench/house/rope-store");
