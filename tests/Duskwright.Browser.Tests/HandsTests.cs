@@ -309,6 +309,23 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await Expect(house).ToHaveCountAsync(1);
         await page.Keyboard.PressAsync("Control+z");
         await Expect(house).ToHaveCountAsync(0);
+
+        // By keys alone: a side of 30 and 40 mm.
+        await page.GetByRole(AriaRole.Button, new() { Name = "Measure" }).PressAsync("Enter");
+        var left = page.GetByLabel("From the left edge");
+        await left.PressAsync("Enter");
+        await Expect(page.Locator(".drafting [role=alert]")).ToContainTextAsync("needs both lengths");
+        await left.PressSequentiallyAsync("10 cm");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.TypeAsync("100");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(left).ToHaveValueAsync("");
+        await Expect(left).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("130");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.TypeAsync("140");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(status).ToContainTextAsync("50 mm along");
     }
 
     [Fact]

@@ -11,6 +11,8 @@ public partial class BoardTools
 {
     private Length? _right;
     private Length? _back;
+    private LengthField? _first;
+    private bool _missing;
 
     /// <summary>Whether holes, wireways and the bank can be chosen.</summary>
     [Parameter]
@@ -62,8 +64,22 @@ public partial class BoardTools
 
     private async Task PutTyped()
     {
-        var point = new Point { X = _right!.Value, Y = _back!.Value };
-        (_right, _back) = (null, null);
-        await Put.InvokeAsync(point);
+        if (Draft is not { TakesMore: true })
+        {
+            return;
+        }
+
+        _missing = _right is null || _back is null;
+        if (_right is { } right && _back is { } back)
+        {
+            (_right, _back) = (null, null);
+            await Put.InvokeAsync(new Point { X = right, Y = back });
+        }
+
+        // The next point can be typed at once.
+        if (_first is { } field && Draft is { TakesMore: true })
+        {
+            await field.FocusAsync();
+        }
     }
 }

@@ -9,6 +9,7 @@ public partial class LengthField
 {
     private string _typed = "";
     private string? _refused;
+    private ElementReference _input;
     private (LengthRule? Rule, Length? Value) _was;
 
     [Parameter, EditorRequired]
@@ -32,6 +33,9 @@ public partial class LengthField
 
     [Inject]
     private OpenTown Open { get; set; } = default!;
+
+    /// <summary>Puts the cursor into it.</summary>
+    public ValueTask FocusAsync() => _input.FocusAsync();
 
     private LengthRule Shown => Rule ?? Open.Lengths;
 
