@@ -8,11 +8,11 @@ internal static class DoorKeeper
     private const string Entrance = "/in";
 
     // Plain, because nothing of the program is handed out before the code is right.
-    private static string Page(string said) => PlainPage.Of(
+    private static string Page(string said, string place) => PlainPage.Of(
         "The town is at the desk",
         $"""
         <p role="status">{WebUtility.HtmlEncode(said)}</p>
-        <form method="get" action="{Entrance}"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form>
+        <form method="get" action="{Entrance}"><input type="hidden" name="to" value="{WebUtility.HtmlEncode(place)}"><label>The eight figures beside the code at the desk<input name="code" inputmode="numeric" autocomplete="off" required autofocus></label><button>Come in</button></form>
         """);
 
     private static string Said(string asked, PhoneDoor door) => (asked, door) switch
@@ -23,8 +23,17 @@ internal static class DoorKeeper
         _ => "That is not the code. Look at the desk and type it once more.",
     };
 
+    // Who came by the code on a printed label wants that house; who came by the code at the desk begins at the bench. No address but one of this town is gone on to.
+    private static string Place(HttpRequest request)
+    {
+        var wished = request.Path == Entrance ? request.Query["to"].ToString() : request.Path.ToUriComponent();
+        return wished.StartsWith("/bench/house/", StringComparison.Ordinal) && Uri.IsWellFormedUriString(wished, UriKind.Relative) ? wished : "/bench";
+    }
+
     internal static void UseDoorKeeper(this WebApplication app, PhoneDoor door) => app.Use(async (context, next) =>
     {
+        var place = Place(context.Request);
+
         // A browser keeps one cookie of a name for all ports of a machine (RFC 6265, section 8.5), and each open town has a door at a port of its own.
         var cookie = $"duskwright-device-{context.Connection.LocalPort}";
         if (door.Knows(context.Request.Cookies[cookie]))
@@ -32,7 +41,7 @@ internal static class DoorKeeper
             // Who is in already and reads the next code with its camera is led on and leaves that code to another device.
             if (context.Request.Path == Entrance)
             {
-                context.Response.Redirect("/bench");
+                context.Response.Redirect(place);
                 return;
             }
 
@@ -48,12 +57,12 @@ internal static class DoorKeeper
 
             // A page of ours sends the device on, so that its address no longer has the code in it.
             context.Response.ContentType = "text/html; charset=utf-8";
-            await context.Response.WriteAsync(PlainPage.Of("You are in", """<p><a href="/bench">Go on to the bench</a></p>""", """<meta http-equiv="refresh" content="0;url=/bench">"""), context.RequestAborted);
+            await context.Response.WriteAsync(PlainPage.Of("You are in", $"""<p><a href="{WebUtility.HtmlEncode(place)}">Go on</a></p>""", $"""<meta http-equiv="refresh" content="0;url={WebUtility.HtmlEncode(place)}">"""), context.RequestAborted);
             return;
         }
 
         context.Response.StatusCode = StatusCodes.Status403Forbidden;
         context.Response.ContentType = "text/html; charset=utf-8";
-        await context.Response.WriteAsync(Page(Said(asked, door)), context.RequestAborted);
+        await context.Response.WriteAsync(Page(Said(asked, door), place), context.RequestAborted);
     });
 }

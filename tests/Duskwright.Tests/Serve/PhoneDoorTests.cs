@@ -120,6 +120,22 @@ public sealed class PhoneDoorTests : IAsyncLifetime
     }
 
     [Theory]
+    [InlineData("bench/house/chandlery", "/bench/house/chandlery")]
+    [InlineData("", "/bench")]
+    [InlineData("in?to=https://evil.example/", "/bench")]
+    [InlineData("in?to=//evil.example/bench/house/x", "/bench")]
+    [InlineData("in?to=/bench/house/%22%3E%3Cscript%3E", "/bench")]
+    public async Task Who_comes_by_a_printed_label_goes_on_to_its_house_and_nobody_to_an_address_elsewhere(string opened, string place)
+    {
+        await _door.OpenAsync(false);
+        using var client = Device();
+        using var asked = await client.GetAsync(opened, Cancel);
+        Assert.Contains($"name=\"to\" value=\"{place}\"", await asked.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+        using var let = await client.GetAsync($"in?to={Uri.EscapeDataString(place)}&code={_door.Code}", Cancel);
+        Assert.Contains($"content=\"0;url={place}\"", await let.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public async Task Who_may_only_look_is_told_so_before_anything_is_typed(bool lookOnly)
