@@ -10,7 +10,7 @@ namespace Duskwright.Book.Plans;
 /// <param name="Hand">How they are lettered.</param>
 internal sealed record Label(string Text, Hand Hand);
 
-/// <summary>Puts the names of houses where they cover nothing: below, above or beside, each in turn, the first place that is free.</summary>
+/// <summary>Puts the names of houses where they cover nothing: below, above, beside or at a corner, each in turn, the first place that is free.</summary>
 internal static class Labels
 {
     private const double LineHeight = 1.05;
@@ -31,6 +31,10 @@ internal static class Labels
                 new(house.MidX - (width / 2), house.Top - gap - height),
                 new(house.Right + gap, house.MidY - (height / 2)),
                 new(house.Left - gap - width, house.MidY - (height / 2)),
+                new(house.Right + gap, house.Bottom + gap),
+                new(house.Left - gap - width, house.Bottom + gap),
+                new(house.Right + gap, house.Top - gap - height),
+                new(house.Left - gap - width, house.Top - gap - height),
             ];
             var boxes = places.Select(p => SKRect.Create(p, new SKSize(width, height))).ToList();
             var reach = boxes.Aggregate(SKRect.Union);
