@@ -73,7 +73,7 @@ public static class BankPlan
         }
 
         yield return new Lettering(14, 196, pack.Supply.Name ?? $"Pack {pack.Number}", Inks.Heading);
-        yield return new Lettering(14, 214, $"{pack.Lamps} LEDs, {(now is null ? "no load" : FigureText.Of(now.Amperes, "A"))}", Inks.Note);
+        yield return new Lettering(14, 214, $"{pack.Lamps} {(pack.Lamps == 1 ? "LED" : "LEDs")}, {(now is null ? "no load" : FigureText.Of(now.Amperes, "A"))}", Inks.Note);
         yield return new Lettering(14, 232, $"{(pack.Supply.Fuse is null ? "no fuse" : "fused")} · {FigureText.Of(left, "share")} left", Inks.Note);
     }
 }

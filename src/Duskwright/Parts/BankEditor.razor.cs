@@ -12,6 +12,10 @@ public partial class BankEditor
 {
     private const int UsualCells = 3;
 
+    /// <summary>Whether it is open from the start.</summary>
+    [Parameter]
+    public bool Shown { get; set; }
+
     private Town Town => Open.Town;
 
     private IEnumerable<SupplyPart> Kinds => Catalogue.Parts.Supplies.Concat(Town.OwnParts.Supplies);

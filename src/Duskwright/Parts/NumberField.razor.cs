@@ -26,6 +26,10 @@ public partial class NumberField
     [Parameter]
     public bool Whole { get; set; }
 
+    /// <summary>Whether it is read only when it is left, so that a number half typed is no edit.</summary>
+    [Parameter]
+    public bool WhenLeft { get; set; }
+
     [Parameter]
     public EventCallback<double> Changed { get; set; }
 
@@ -43,6 +47,10 @@ public partial class NumberField
     }
 
     private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+
+    private Task Type(ChangeEventArgs e) => WhenLeft ? Task.CompletedTask : Read(e);
+
+    private Task Leave(ChangeEventArgs e) => WhenLeft ? Read(e) : Task.CompletedTask;
 
     private Task Read(ChangeEventArgs e)
     {

@@ -32,6 +32,9 @@ public partial class Sharing
 
     private IEnumerable<BuildingResult> On(SwitchGroup group) => Open.Study.Buildings.Where(b => b.Building.SwitchGroup == group.Id);
 
+    // A house whose lamps name switches of their own hangs there.
+    private List<BuildingResult> Unhung => [.. Open.Study.Buildings.Where(b => b.Building.SwitchGroup is null && b.Lamps.Any(l => l.Supply is null))];
+
     private static double? LightOf(Moment moment, string building) =>
         moment.Lamps.Where(l => l.Building == building).Select(l => (double?)l.LightShare).DefaultIfEmpty(null).Average();
 
@@ -55,7 +58,7 @@ public partial class Sharing
 
     private void Hang(Building house, string? group)
     {
-        if (group is null || group == house.SwitchGroup)
+        if (group is null or "" || group == house.SwitchGroup)
         {
             return;
         }

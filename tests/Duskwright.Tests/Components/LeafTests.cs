@@ -4,6 +4,8 @@ using Duskwright.Book.Lists;
 using Duskwright.Book.Plans;
 using Duskwright.Parts;
 using Duskwright.Pictures;
+using Duskwright.Plan.Document;
+using Duskwright.Plan.Edits;
 using Duskwright.Study;
 using Duskwright.Study.Figures;
 using Duskwright.Study.Findings;
@@ -163,5 +165,30 @@ public sealed class LeafTests : BunitContext
         field.Find("input").Input("4");
         Assert.True(told);
         Assert.Empty(field.FindAll("[role=alert]"));
+    }
+
+    [Fact]
+    public void A_house_on_no_switch_stands_beside_those_that_hang_and_is_hung_by_choice()
+    {
+        var house = AddBuilding.Named(_open.Town, new Building { Name = "Gatehouse", Leds = 2 }).Added;
+        Assert.Empty(_open.Apply(new AddBuilding(house)));
+        var sharing = Render<Sharing>(p => p.Add(s => s.Moment, _open.Study.At(0)).Add(s => s.Hour, 0));
+        Assert.Contains("Gatehouse", sharing.Find("[aria-label='On no switch yet']").TextContent, StringComparison.Ordinal);
+        sharing.Find("[aria-label='Switch of Gatehouse']").Change("E");
+        Assert.Equal("E", _open.Town.Buildings.Single(b => b.Key == house.Key).SwitchGroup);
+        Assert.Contains("Gatehouse", sharing.Find("[aria-label='Switch E']").TextContent, StringComparison.Ordinal);
+        Assert.Empty(sharing.FindAll("[aria-label='On no switch yet']"));
+    }
+
+    [Fact]
+    public void A_number_of_a_pack_half_typed_is_no_edit()
+    {
+        var heard = new List<double>();
+        var field = Render<NumberField>(p => p.Add(f => f.Label, "Charge left, %").Add(f => f.Value, 100).Add(f => f.Least, 1).Add(f => f.Most, 100).Add(f => f.WhenLeft, true).Add(f => f.Changed, heard.Add));
+        field.Find("input").Input("8");
+        field.Find("input").Input("85");
+        Assert.Empty(heard);
+        field.Find("input").Change("85 %");
+        Assert.Equal([85], heard);
     }
 }
