@@ -292,7 +292,7 @@ internal static class RandomTowns
         from buildings in Buildings.Array[1, 4]
         from supplies in Supplies.Array[2]
         from wiring in Wiring
-        from routes in Some(Routes)
+        from routes in Routes.Array[0, 1]
         from taps in Taps
         from show in Shows
         from own in RandomParts.Own
@@ -307,7 +307,7 @@ internal static class RandomTowns
             ScaleRatio = ratio,
             Board = board,
             Wiring = wiring,
-            Routes = routes,
+            Routes = routes.ToItemList(),
             Show = show,
             OwnParts = own,
             Calendar = calendar,

@@ -111,6 +111,11 @@ internal static class ReferenceChecks
         for (var i = 0; i < town.Routes.Count; i++)
         {
             Named(town.Routes[i].Building, buildings, $"routes[{i}].building", "building");
+            if (town.Routes.Take(i).Any(r => r.Building == town.Routes[i].Building))
+            {
+                found.Add(new Problem($"routes[{i}].building", "said-twice", $"The route of {town.Routes[i].Building} is said once already.", "Leave out one of the two."));
+            }
+
             foreach (var way in town.Routes[i].Wireways)
             {
                 Named(way, ways, $"routes[{i}].wireways", "wireway");

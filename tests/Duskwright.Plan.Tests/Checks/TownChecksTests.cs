@@ -33,6 +33,7 @@ public class TownChecksTests
     [InlineData("\"switch_groups\": [ { \"id\": \"A\", \"supply\": \"9\" } ]", "switch_groups[0].supply", "points-at-nothing", "There is no supply \"9\".")]
     [InlineData("\"scenes\": [ { \"name\": \"late\", \"on\": [ \"A\" ] } ]", "scenes[0].on[0]", "points-at-nothing", "There is no switch group \"A\".")]
     [InlineData("\"routes\": [ { \"building\": \"mill\", \"points\": [], \"length_mm\": 10 } ]", "routes[0].building", "points-at-nothing", "There is no building \"mill\".")]
+    [InlineData("\"buildings\": [ { \"name\": \"A\" } ], \"routes\": [ { \"building\": \"a\", \"points\": [], \"length_mm\": 10 }, { \"building\": \"a\", \"points\": [], \"length_mm\": 20 } ]", "routes[1].building", "said-twice", "The route of a is said once already.")]
     [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"seal\", \"building\": \"mill\" } ]", "log[0].building", "points-at-nothing", "There is no building \"mill\".")]
     [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"reading\", \"current_ma\": -21.5 } ]", "log[0].current_ma", "reading", "The log of 2026-03-07 reads -21.5 mA; 0 or more is allowed.")]
     [InlineData("\"log\": [ { \"date\": \"2026-03-07\", \"kind\": \"reading\", \"voltage_v\": -4.5 } ]", "log[0].voltage_v", "reading", "The log of 2026-03-07 reads -4.5 V; 0 or more is allowed.")]
