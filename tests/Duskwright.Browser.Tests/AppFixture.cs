@@ -12,6 +12,7 @@ public sealed class AppFixture : IAsyncLifetime
 {
     // Other test programs share the two cores.
     private const float PatienceMilliseconds = 20_000;
+    private const float PatienceForPageMilliseconds = 90_000;
 
     private readonly WebApplication _app = ServeApp.Build(
         new WebApplicationOptions { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory },
@@ -80,6 +81,7 @@ public sealed class AppFixture : IAsyncLifetime
         }
 
         var opened = await _browser!.NewPageAsync(options);
+        opened.SetDefaultTimeout(PatienceForPageMilliseconds);
         lock (_gate)
         {
             _open[group].Pages.Add(opened);
