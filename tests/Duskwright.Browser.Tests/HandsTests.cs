@@ -86,6 +86,11 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         Assert.True((await other.BoundingBoxAsync())!.Y < was.Y);
         await undo.ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Redo", Exact = true })).ToHaveAttributeAsync("title", "Move 2 houses together");
+        await one.PressAsync("Delete");
+        await Expect(one.Or(other)).ToHaveCountAsync(0);
+        await Expect(undo).ToHaveAttributeAsync("title", "Remove 2 houses together");
+        await undo.ClickAsync();
+        await Expect(one.Or(other)).ToHaveCountAsync(2);
     }
 
     [Fact]

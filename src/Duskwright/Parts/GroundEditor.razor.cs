@@ -36,7 +36,7 @@ public partial class GroundEditor
 
     private async Task Remove()
     {
-        if (Do(Hand.Remove(Key)))
+        if (Do(Hand.Remove(Key, [])))
         {
             await Chose.InvokeAsync(null);
         }

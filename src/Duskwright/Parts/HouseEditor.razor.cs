@@ -204,7 +204,7 @@ public partial class HouseEditor
 
     private async Task Remove()
     {
-        _wrong = Told(Open.Apply(new RemoveBuilding(House)));
+        _wrong = Told(Open.Apply(new RemoveBuildings([House])));
         if (_wrong is null)
         {
             await Chose.InvokeAsync(null);

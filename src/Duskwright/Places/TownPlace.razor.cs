@@ -102,9 +102,14 @@ public partial class TownPlace
 
     private Task Removed(string key) => InvokeAsync(() =>
     {
-        if (Do(Hand.Remove(key)) && key == View.At)
+        var gone = _together.Add(key);
+        if (Do(Hand.Remove(key, _together)))
         {
-            Look(View with { At = null });
+            _together = [];
+            if (View.At is { } at && gone.Contains(at))
+            {
+                Look(View with { At = null });
+            }
         }
     });
 
@@ -155,6 +160,8 @@ public partial class TownPlace
             Chosen(drawn.Key);
         }
     }
+
+    private void Say(Building house, BuildingState state) => Do(new ChangeBuildings([house with { State = state }], $"{house.Name}: {state.ToString().ToLowerInvariant()}"));
 
     private void Uncover(bool ground)
     {

@@ -52,14 +52,16 @@ public sealed record BoardHand(Town Town, double SnapMillimetres)
         };
     }
 
-    /// <summary>Takes away what has a key.</summary>
+    /// <summary>Takes away what has a key; of houses that are chosen together, all.</summary>
     /// <param name="key">The key.</param>
+    /// <param name="together">The keys of the houses that are chosen together.</param>
     /// <returns>The edit; none where it cannot be taken away.</returns>
-    public TownEdit? Remove(string key)
+    public TownEdit? Remove(string key, ItemList<string> together)
     {
-        if (Town.Buildings.FirstOrDefault(b => b.Key == key) is { } house)
+        var houses = Town.Buildings.Where(b => b.Key == key || (together.Contains(key) && together.Contains(b.Key))).ToItemList();
+        if (houses.Count > 0)
         {
-            return new RemoveBuilding(house);
+            return new RemoveBuildings(houses);
         }
 
         return key.Split(':', 3) switch

@@ -38,7 +38,7 @@ public class SharedRunsTests
     public void A_house_taken_out_of_a_chain_takes_what_goes_on_from_it_away_and_taps_that_feed_nothing()
     {
         var town = Town("ash");
-        var without = new RemoveBuilding(town.Buildings[0]).Apply(town);
+        var without = new RemoveBuildings([town.Buildings[0]]).Apply(town);
         Assert.Empty(without.Routes);
         Assert.Empty(without.Taps);
         Assert.Empty(TownChecks.Of(without));

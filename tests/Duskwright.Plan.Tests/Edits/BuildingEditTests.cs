@@ -42,10 +42,14 @@ public sealed class BuildingEditTests
     [Fact]
     public void A_house_that_is_removed_leaves_no_route_behind_and_keeps_its_log()
     {
-        var without = new RemoveBuilding(Town.Buildings[0]).Apply(Town);
+        var without = new RemoveBuildings([Town.Buildings[0]]).Apply(Town);
         Assert.Empty(TownChecks.Of(without));
         Assert.Equal(["reed-barn"], without.Routes.Select(r => r.Building));
         Assert.Equal("Eel house: both lit", Assert.Single(without.Log).Note);
+        var none = new RemoveBuildings(Town.Buildings);
+        Assert.Empty(none.Apply(Town).Buildings);
+        Assert.Empty(none.Apply(Town).Routes);
+        Assert.Equal($"Remove {Town.Buildings.Count} houses together", none.Label);
     }
 
     [Fact]

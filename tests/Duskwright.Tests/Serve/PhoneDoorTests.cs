@@ -180,9 +180,9 @@ public sealed class PhoneDoorTests : IAsyncLifetime
         var looked = _town.ToLookAt();
         var building = _town.Town.Buildings[0];
         var house = building.Key;
-        Assert.Single(looked.Apply(new RemoveBuilding(building)));
+        Assert.Single(looked.Apply(new RemoveBuildings([building])));
         Assert.Contains(_town.Town.Buildings, b => b.Key == house);
-        Assert.Empty(_town.Apply(new RemoveBuilding(building)));
+        Assert.Empty(_town.Apply(new RemoveBuildings([building])));
         Assert.DoesNotContain(looked.Town.Buildings, b => b.Key == house);
         Assert.Single(looked.Replace(_town.Town, "anything"));
         looked.Undo();
