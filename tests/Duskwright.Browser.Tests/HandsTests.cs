@@ -346,7 +346,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
             await Expect(undo).ToHaveAttributeAsync("title", edit);
         }
 
-        await SayAsync("Town is called", "Saltmarrow by night", "Call the town Saltmarrow by night");
+        await SayAsync("Name of the town", "Saltmarrow by night", "Call the town Saltmarrow by night");
         await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow by night");
         await SayAsync("Show a day, h", "6,5 h", "Show a day, h: 6,5 h");
         await Expect(page.Locator(".margin .speaks").First).ToContainTextAsync("for a show of 6.5 h");
@@ -378,6 +378,8 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await page.GetByRole(AriaRole.Button, new() { Name = "Set its scale by two points" }).PressAsync("Enter");
         foreach (var left in (string[])["100", "50 cm"])
         {
+            // Once a point is put its fields are emptied for the next.
+            await Expect(page.GetByLabel("From the left edge", new() { Exact = true })).ToHaveValueAsync("");
             await page.GetByLabel("From the left edge", new() { Exact = true }).FillAsync(left);
             await page.GetByLabel("From the front edge", new() { Exact = true }).FillAsync("200");
             await page.Keyboard.PressAsync("Tab");
