@@ -106,6 +106,15 @@ public sealed class AppFixture : IAsyncLifetime
         return page;
     }
 
+    /// <summary>Keeps a picture of the whole page in the folder that DUSKWRIGHT_SHOTS names; none where it names none.</summary>
+    public static async Task ShotAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
+        {
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
+        }
+    }
+
     /// <summary>Ticks one step after the other, wet or dry, until the one that begins so is next.</summary>
     public static async Task TickUntilAsync(IPage page, string step)
     {

@@ -158,9 +158,6 @@ public sealed class BenchTests(AppFixture app)
             Assert.True(box.Height >= 63.5, string.Create(CultureInfo.InvariantCulture, $"{words} is {box.Height} px high."));
         }
 
-        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
-        {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"house-in-hand-{(dark ? "dark" : "light")}.png"), FullPage = true });
-        }
+        await AppFixture.ShotAsync(page, $"house-in-hand-{(dark ? "dark" : "light")}");
     }
 }

@@ -168,65 +168,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         }
 
         await Expect(page.Locator(".hang[aria-label='Switch E'] li", new() { HasText = "Chandlery" })).ToHaveCountAsync(1);
-        await ShotAsync(page, "power");
-    }
-
-    [Fact]
-    public async Task A_pack_a_switch_and_a_scene_are_set_out_by_hand_and_a_lamp_is_measured()
-    {
-        var page = await app.OpenAsync("power");
-        await page.Locator("summary", new() { HasText = "Set out packs, switches and scenes by hand" }).ClickAsync();
-        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
-        foreach (var thing in (string[])["One pack more", "One switch more", "One scene more"])
-        {
-            await page.GetByRole(AriaRole.Button, new() { Name = thing }).ClickAsync();
-            await Expect(undo).ToHaveAttributeAsync("title", new Regex($"^{thing}"));
-        }
-
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take it away: switch A" }).ClickAsync();
-        await Expect(page.Locator(".wide-edit [role=alert]").First).ToContainTextAsync("on switch A. Hang them on another switch first.");
-        await page.Locator("summary", new() { HasText = "A lamp of your own, measured" }).ClickAsync();
-        await page.Locator(".wide-edit", new() { HasText = "Keep it among the lamps" }).GetByLabel("Called").FillAsync("drawer 3");
-        await page.GetByLabel("Reading 1, mA").FillAsync("1,9");
-        await page.GetByLabel("Reading 1, V").FillAsync("2.79 V");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Keep it among the lamps" }).ClickAsync();
-        await Expect(page.Locator(".wide-edit [role=status]")).ToContainTextAsync("drawer 3 is kept: 2.7");
-        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
-        foreach (var label in (string[])["A lamp of your own: drawer 3", "One scene more", "One switch more", "One pack more"])
-        {
-            await Expect(undo).ToHaveAttributeAsync("title", new Regex($"^{label}"));
-            await undo.ClickAsync();
-        }
-    }
-
-    [Fact]
-    public async Task Forty_rows_pasted_into_a_cell_are_one_step_and_a_bad_row_stays_with_its_sentence()
-    {
-        var page = await app.OpenAsync("town");
-        await page.GetByText("The same as a list, to type in").ClickAsync();
-        var rows = page.Locator(".sheetlike tbody tr");
-        await Expect(rows.First).ToBeVisibleAsync();
-        var before = await rows.CountAsync();
-        var text = "House\tLEDs\tDistance cm\n" + string.Join('\n', Enumerable.Range(1, 40).Select(i => $"Cot {i}\t{1 + (i % 3)}\t{20 + i}")) + "\nBarn\tmany\t20";
-        await page.GetByLabel("Name of Chandlery").EvaluateAsync("(cell, text) => { const t = new DataTransfer(); t.setData('text/plain', text); cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData: t, bubbles: true, cancelable: true })); }", text);
-        await Expect(rows).ToHaveCountAsync(before + 40);
-        await Expect(page.Locator(".aslist [role=alert]")).ToContainTextAsync("Row 42:");
-        await Expect(page.GetByLabel("Rows to take in")).ToHaveValueAsync("House\tLEDs\tDistance cm\nBarn\tmany\t20");
-
-        var leds = page.GetByLabel("LEDs of Cot 1", new() { Exact = true });
-        await leds.FillAsync("4");
-        await leds.PressAsync("Enter");
-        await Expect(page.GetByLabel("LEDs of Cot 2", new() { Exact = true })).ToBeFocusedAsync();
-        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
-        await ShotAsync(page, "table");
-        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
-        foreach (var label in (string[])["Cot 1: 4 LEDs", "Take in 40 rows"])
-        {
-            await Expect(undo).ToHaveAttributeAsync("title", label);
-            await undo.ClickAsync();
-        }
-
-        await Expect(rows).ToHaveCountAsync(before);
+        await AppFixture.ShotAsync(page, "power");
     }
 
     [Fact]
@@ -334,33 +276,6 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     [Fact]
-    public async Task The_towns_name_its_show_and_what_is_usual_are_said_and_undo_shows_in_the_fields()
-    {
-        var page = await app.OpenAsync("town");
-        await page.GetByText("Its name, its show and what is usual in it").PressAsync("Enter");
-        var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
-        async Task SayAsync(string label, string text, string edit)
-        {
-            await page.GetByLabel(label, new() { Exact = true }).FillAsync(text);
-            await page.Keyboard.PressAsync("Tab");
-            await Expect(undo).ToHaveAttributeAsync("title", edit);
-        }
-
-        await SayAsync("Name of the town", "Saltmarrow by night", "Call the town Saltmarrow by night");
-        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow by night");
-        await SayAsync("Show a day, h", "6,5 h", "Show a day, h: 6,5 h");
-        await Expect(page.Locator(".margin .speaks").First).ToContainTextAsync("for a show of 6.5 h");
-        await page.GetByLabel("Days on one set of cells").FillAsync("0");
-        await page.Keyboard.PressAsync("Tab");
-        await Expect(page.Locator(".margin [role=alert]")).ToContainTextAsync("1 to 366 are allowed");
-        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
-        await undo.ClickAsync();
-        await Expect(page.GetByLabel("Show a day, h")).ToHaveValueAsync("8");
-        await undo.ClickAsync();
-        await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow");
-    }
-
-    [Fact]
     public async Task A_photograph_lies_under_the_board_is_scaled_by_two_typed_points_and_hidden()
     {
         List<string> errors = [];
@@ -391,7 +306,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await page.GetByRole(AriaRole.Button, new() { Name = "That is its scale" }).ClickAsync();
         await Expect(photograph).ToHaveAttributeAsync("width", (wide / 2).ToString("0.##", CultureInfo.InvariantCulture));
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
-        await ShotAsync(page, "photograph");
+        await AppFixture.ShotAsync(page, "photograph");
         await page.GetByRole(AriaRole.Button, new() { Name = "Hide it" }).PressAsync("Enter");
         await Expect(photograph).ToHaveCountAsync(0);
         var undo = page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });
@@ -430,7 +345,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
     {
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{shot}: {v.Id} {v.Nodes[0].Html}"));
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
-        await ShotAsync(page, shot);
+        await AppFixture.ShotAsync(page, shot);
     }
 
     [Fact]
@@ -452,7 +367,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await Expect(undo).ToHaveAttributeAsync("title", "Chandlery: move a corner");
         await page.Locator(".board .pick[data-key='corner:4:chandlery']").PressAsync("Delete");
         await Expect(corners).ToHaveCountAsync(4);
-        await ShotAsync(page, "corners");
+        await AppFixture.ShotAsync(page, "corners");
         foreach (var label in (string[])["a corner less", "move a corner", "one corner more", "move a corner", "give it corners of its own"])
         {
             await Expect(undo).ToHaveAttributeAsync("title", $"Chandlery: {label}");
@@ -466,14 +381,6 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         bitmap.Erase(SKColors.SaddleBrown);
         using var data = bitmap.Encode(SKEncodedImageFormat.Png, 90);
         return data.ToArray();
-    }
-
-    private static async Task ShotAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
-        {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
-        }
     }
 
     private static async Task DragAsync(IPage page, ILocator thing, float right, float down)

@@ -76,30 +76,22 @@ public sealed class InStepTests(AppFixture app) : IClassFixture<AppFixture>
         Assert.Empty(await door.OpenAsync(lookOnly: true));
         var page = await app.OpenPlainAsync($"{door.Address}/");
         await Expect(page.Locator("h1")).ToHaveTextAsync("The town is at the desk");
-        await ShotAsync(page, "door");
+        await AppFixture.ShotAsync(page, "door");
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
         await page.Locator("input[name=code]").FillAsync(door.Code!);
         await page.GetByRole(AriaRole.Button, new() { Name = "Come in" }).ClickAsync();
         await page.WaitForURLAsync("**/bench");
-        await ShotAsync(page, "let-in");
+        await AppFixture.ShotAsync(page, "let-in");
         await page.GotoAsync($"{door.Address}/town?at=chandlery");
         await page.Locator(".app[data-live=yes]").WaitForAsync();
         await page.Locator("summary", new() { HasText = "Change it" }).ClickAsync();
         await page.GetByLabel("Name", new() { Exact = true }).FillAsync("Mine");
         await page.Keyboard.PressAsync("Tab");
         await Expect(page.Locator(".trouble")).ToContainTextAsync("From here the town may be looked at and not changed.");
-        await ShotAsync(page, "look-only");
+        await AppFixture.ShotAsync(page, "look-only");
         Assert.Equal("Chandlery", town.Town.Buildings.First(b => b.Key == "chandlery").Name);
         await page.GetByRole(AriaRole.Button, new() { Name = "I have read it" }).ClickAsync();
         await Expect(page.Locator(".trouble")).ToHaveCountAsync(0);
-    }
-
-    private static async Task ShotAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
-        {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png") });
-        }
     }
 
     private static ILocator Undo(IPage page) => page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true });

@@ -263,25 +263,17 @@ public sealed class PlacesTests(AppFixture app)
                 found.Add(string.Create(CultureInfo.InvariantCulture, $"{place}: {over} px too wide"));
             }
 
-            await ShotAsync(page, $"{place}-{(phone ? "phone" : "desktop")}-light");
+            await AppFixture.ShotAsync(page, $"{place}-{(phone ? "phone" : "desktop")}-light");
 
             // At night the same page has other colours and nothing else.
             await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
             Add(place, await page.RunAxe(new AxeRunOptions { RunOnly = new RunOnlyOptions { Type = "rule", Values = ["color-contrast"] } }));
-            await ShotAsync(page, $"{place}-{(phone ? "phone" : "desktop")}-dark");
+            await AppFixture.ShotAsync(page, $"{place}-{(phone ? "phone" : "desktop")}-dark");
             await page.CloseAsync();
         }
 
         Assert.Empty(found);
 
         void Add(string place, AxeResult axe) => found.AddRange(axe.Violations.Select(v => $"{place}: {v.Id} {v.Nodes.Length} {v.Nodes[0].Html[..Math.Min(120, v.Nodes[0].Html.Length)]}"));
-    }
-
-    private static async Task ShotAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("DUSKWRIGHT_SHOTS") is { } folder)
-        {
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png") });
-        }
     }
 }
