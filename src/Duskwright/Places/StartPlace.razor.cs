@@ -45,7 +45,7 @@ public partial class StartPlace
     }
 
     private string NotCounted => _study!.Buildings.Where(b => b.Building.Leds is null && b.Lamps.Count == 0).Select(b => b.Building.Name).ToList() is { Count: > 0 } names
-        ? $"Not counted, and without a label: {string.Join(", ", names)}. Nobody has said how many LEDs {(names.Count == 1 ? "it has" : "they have")}; a guess will do, and can be changed later."
+        ? $"Not counted: {string.Join(", ", names)}. Nobody has said how many LEDs {(names.Count == 1 ? "it has" : "they have")}: the label has a line to write the number on. A guess will do here, and can be changed later."
         : "";
 
     // The maker makes it any other size.
