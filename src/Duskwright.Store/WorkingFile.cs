@@ -85,6 +85,11 @@ public sealed class WorkingFile : IDisposable
     /// <returns>The town, or every problem found.</returns>
     public static TownReadResult Read(string path) => WorkingFileOpening.Read(System.IO.Path.GetFullPath(path));
 
+    /// <summary>Reads what a list of towns tells of a working file, also while another is at work on it, and leaves no trace.</summary>
+    /// <param name="path">Where it is.</param>
+    /// <returns>Its name and the number of its houses, or why it cannot be read.</returns>
+    public static TownGlance Glance(string path) => WorkingFileOpening.Glance(System.IO.Path.GetFullPath(path));
+
     /// <summary>Takes in the town as an edit leaves it.</summary>
     /// <param name="town">The town after the edit, without problems.</param>
     /// <param name="label">What the edit did.</param>

@@ -74,6 +74,21 @@ internal static class Entities
         return TownJson.Read(text.Append('}').ToString());
     }
 
+    /// <summary>Reads the piece that holds the town's name.</summary>
+    /// <param name="value">The piece.</param>
+    /// <returns>The name; none where the piece holds none.</returns>
+    internal static string? Name(string value)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<string>(value);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>A mark of all pieces, to know them again.</summary>
     /// <param name="pieces">The pieces in order of path.</param>
     /// <returns>SHA-256 over paths and values.</returns>

@@ -19,6 +19,20 @@ internal static class HistoryTable
         return pieces;
     }
 
+    /// <summary>One piece as it stands.</summary>
+    /// <param name="connection">The file.</param>
+    /// <param name="path">Its path.</param>
+    /// <returns>Its value; none where there is no such piece.</returns>
+    internal static string? Piece(SqliteConnection connection, string path) =>
+        connection.All("SELECT value FROM entity WHERE path = @path", r => r.GetString(0), ("@path", path)).SingleOrDefault();
+
+    /// <summary>How many items a list has as it stands.</summary>
+    /// <param name="connection">The file.</param>
+    /// <param name="field">The list.</param>
+    /// <returns>Their number; the path of their order, which ends in the slash, is none of them.</returns>
+    internal static int Count(SqliteConnection connection, string field) =>
+        (int)connection.One("SELECT count(*) FROM entity WHERE path > @list AND path < @end", r => r.GetInt64(0), ("@list", $"{field}/"), ("@end", $"{field}0"));
+
     internal static Revision Head(SqliteConnection connection) =>
         connection.One($"SELECT {Columns} FROM revision WHERE id = (SELECT revision FROM head)", Row);
 

@@ -127,22 +127,41 @@ internal static class WorkingFileOpening
         }
     }
 
-    internal static TownReadResult Read(string path)
+    internal static TownReadResult Read(string path) => Looked(path, looking => SoundTown(path, looking), problem => new TownReadResult(null, [problem]));
+
+    internal static TownGlance Glance(string path) => Looked(path, looking => Glance(path, looking), problem => new TownGlance(null, 0, problem));
+
+    private static T Looked<T>(string path, Func<SqliteConnection, T> look, Func<Problem, T> refused)
     {
         if (Head(path) is { } unfit)
         {
-            return new TownReadResult(null, [unfit]);
+            return refused(unfit);
         }
 
         try
         {
             using var right = TryToKeepOut(path, out var writerElsewhere);
             using var looking = Connections.ToLook(path, writerElsewhere);
-            return SoundTown(path, looking);
+            return look(looking);
         }
         catch (SqliteException failed)
         {
-            return new TownReadResult(null, [failed.SqliteErrorCode is raw.SQLITE_CANTOPEN ? Refusal.NotReadable(path, failed) : Refusal.From(path, failed)]);
+            return refused(failed.SqliteErrorCode is raw.SQLITE_CANTOPEN ? Refusal.NotReadable(path, failed) : Refusal.From(path, failed));
+        }
+    }
+
+    private static TownGlance Glance(string path, SqliteConnection looking)
+    {
+        try
+        {
+            return HistoryTable.Piece(looking, "name") is { } name && Entities.Name(name) is { } called
+                ? new TownGlance(called, HistoryTable.Count(looking, "buildings"), null)
+                : new TownGlance(null, 0, Refusal.Damaged(path));
+        }
+        catch (SqliteException missing) when (missing.SqliteErrorCode == raw.SQLITE_ERROR)
+        {
+            // A table that every file has is not there.
+            return new TownGlance(null, 0, Refusal.Damaged(path));
         }
     }
 

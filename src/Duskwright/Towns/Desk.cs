@@ -19,6 +19,8 @@ internal sealed class Desk(WorkingFile file, string? home)
 
     internal string? Home { get; } = home;
 
+    internal TownShelf? Shelf { get; } = home is null ? null : new TownShelf(home);
+
     internal string? Address { get; set; }
 
     internal WorkingFile File { get; set; } = file;

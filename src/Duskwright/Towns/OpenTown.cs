@@ -65,8 +65,8 @@ public sealed class OpenTown : IDisposable
     /// <summary>A name for downloads.</summary>
     public string FileStem => FileName ?? Slug.Of(Town.Name);
 
-    /// <summary>The maker's own towns, newest first.</summary>
-    public ItemList<KeptTown> Kept => _desk.Home is null ? [] : TownFolder.In(_desk.Home);
+    /// <summary>The maker's own towns, last changed first; those that cannot be read among them.</summary>
+    public ItemList<KeptTown> Kept => _desk.Shelf?.Towns() ?? [];
 
     /// <summary>The named points in time, oldest first.</summary>
     public ItemList<NamedPoint> Points

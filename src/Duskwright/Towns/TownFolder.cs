@@ -1,5 +1,4 @@
 using System.Globalization;
-using Duskwright.Plan;
 using Duskwright.Plan.Document;
 using Duskwright.Store;
 
@@ -28,17 +27,4 @@ public static class TownFolder
 
         return path;
     }
-
-    /// <summary>The towns in a folder, and those elsewhere that were opened lately.</summary>
-    /// <param name="home">The folder.</param>
-    /// <returns>The towns, last changed first; none where there is no such folder.</returns>
-    public static ItemList<KeptTown> In(string home) =>
-        !Directory.Exists(home) ? [] : new DirectoryInfo(home).GetFiles($"*{WorkingFile.Ending}").Concat(RememberedTowns.In(home).Select(p => new FileInfo(p)))
-            .OrderByDescending(Changed)
-            .Select(f => new KeptTown(Path.GetFileNameWithoutExtension(f.Name), f.FullName, Changed(f)))
-            .ToItemList();
-
-    // While a town is open its newest edits are in the log beside it.
-    private static DateTime Changed(FileInfo file) =>
-        new FileInfo($"{file.FullName}-wal") is { Exists: true } log && log.LastWriteTimeUtc > file.LastWriteTimeUtc ? log.LastWriteTimeUtc : file.LastWriteTimeUtc;
 }

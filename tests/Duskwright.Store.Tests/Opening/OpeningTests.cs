@@ -1,3 +1,4 @@
+using Duskwright.Plan;
 using Duskwright.Store.Opening;
 using Duskwright.Store.Schema;
 
@@ -23,6 +24,22 @@ public sealed class OpeningTests : IDisposable
 
         using var second = _shelf.Opened();
         Assert.Equal(9, second.Town.Buildings[0].Leds);
+    }
+
+    [Fact]
+    public void A_glance_tells_the_name_and_the_houses_as_they_stand_also_while_another_is_at_work_and_leaves_no_trace()
+    {
+        using (var first = _shelf.Begun(Shelf.Saltmarrow))
+        {
+            first.Change(first.Town with { Name = "Salt \"marrow\"", Buildings = first.Town.Buildings.Take(2).ToItemList() }, "Two");
+            Assert.Equal(new TownGlance("Salt \"marrow\"", 2, null), WorkingFile.Glance(_shelf.Town));
+            first.Change(first.Town with { Buildings = [] }, "None");
+        }
+
+        var there = Directory.GetFiles(_shelf.Folder).Order(StringComparer.Ordinal);
+        Assert.Equal(0, WorkingFile.Glance(_shelf.Town).Houses);
+        Assert.Equal(there, Directory.GetFiles(_shelf.Folder).Order(StringComparer.Ordinal));
+        Assert.Equal("no-file", WorkingFile.Glance(_shelf.At("nothing.town")).Problem!.Rule);
     }
 
     [Fact]

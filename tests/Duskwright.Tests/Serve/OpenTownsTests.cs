@@ -135,7 +135,7 @@ public sealed class OpenTownsTests : IAsyncLifetime
             Assert.NotNull(open);
         }
 
-        Assert.Equal(["eelmouth", "weir"], _first.Kept.Select(k => k.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(["Eelmouth", "Weir"], _first.Kept.Select(k => k.Name).Order(StringComparer.Ordinal));
     }
 
     private static Town Named(string name) => new() { Name = name, Buildings = [new Building { Name = $"{name} mill", Leds = 2 }] };

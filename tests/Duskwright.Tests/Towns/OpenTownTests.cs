@@ -82,9 +82,23 @@ public sealed class OpenTownTests : IDisposable
         Assert.Empty(open.Begin(new Town { Name = "Saltmarrow", Buildings = [new Building { Name = "Mill", Leds = 2 }] }));
         Assert.Equal(("saltmarrow-2", 1), (open.FileName, open.Town.Buildings.Count));
         Assert.Null(open.UndoLabel);
-        Assert.Equal(["saltmarrow", "saltmarrow-2"], open.Kept.Select(k => k.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(["Saltmarrow, file saltmarrow", "Saltmarrow, file saltmarrow-2"], open.Kept.Select(k => k.Called).Order(StringComparer.Ordinal));
         Assert.Empty(open.TurnTo(old));
         Assert.Equal("mine", open.Town.Buildings[0].Note);
+    }
+
+    [Fact]
+    public void The_makers_towns_are_listed_by_the_names_they_have_now_with_their_houses_and_one_that_cannot_be_read_says_why()
+    {
+        using var open = Opened(null);
+        open.Begin(new Town { Name = "Umber", Buildings = [new Building { Name = "Mill", Leds = 2 }, new Building { Name = "Lock" }] });
+        Assert.Equal(("Umber", 2), Assert.Single(open.Kept) is var begun ? (begun.Name, begun.Houses) : default);
+        open.Apply(new DescribeTown("Umber by night", null, open.Town.Show, "Call it otherwise"));
+        open.Apply(new RemoveBuildings([open.Town.Buildings[1]]));
+        File.WriteAllText(Path.Combine(_home.FullName, "old.town"), "no town at all");
+        Assert.Equal(["Umber by night", "old"], open.Kept.Select(k => k.Called).OrderByDescending(n => n.Length));
+        Assert.Equal(1, open.Kept.Single(k => k.Unreadable is null).Houses);
+        Assert.Equal("old.town is not a town.", open.Kept.Single(k => k.Name == "old").Unreadable);
     }
 
     [Fact]
