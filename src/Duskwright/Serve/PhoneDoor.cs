@@ -13,7 +13,7 @@ namespace Duskwright.Serve;
 /// <param name="options">Paths of the host.</param>
 /// <param name="town">The open town.</param>
 /// <param name="homes">The addresses of this machine in the house; none for those it has.</param>
-/// <param name="usualPort">The port that it takes where that is free, so that printed codes stay good; 0 for any.</param>
+/// <param name="usualPort">The port that a town takes that has had none, where it is free; 0 for any.</param>
 public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func<IReadOnlyList<IPAddress>>? homes = null, int usualPort = 0) : IAsyncDisposable
 {
     /// <summary>Wrong codes after which a code is worth nothing any more.</summary>
@@ -53,9 +53,12 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
         }
     }
 
-    /// <summary>Opens it to the network of the house.</summary>
+    /// <summary>Why the codes on labels printed before lead nowhere, in words; none while it is shut, or stands where it stood.</summary>
+    public string? Elsewhere { get; private set; }
+
+    /// <summary>Opens it to the network of the house, where it stood before if it can.</summary>
     /// <param name="lookOnly">Whether devices may look and change nothing.</param>
-    /// <returns>What kept it shut.</returns>
+    /// <returns>What kept it shut, or its address from being remembered.</returns>
     public async Task<ItemList<Problem>> OpenAsync(bool lookOnly)
     {
         await ShutAsync();
@@ -64,16 +67,20 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
             return [new Problem("", "no-network", "This machine is in no network of a house.", "Connect it to the same Wi-Fi as the phone.")];
         }
 
+        var before = RememberedDoors.Of(town.Home, town.FilePath);
+        var wished = before.Count > 0 ? before.Select(b => b.Port).Distinct().ToList() : [RememberedDoors.IsOfAnother(town.Home, town.FilePath, usualPort) ? 0 : usualPort];
+        var port = wished.FirstOrDefault(p => IsFree(addresses[0], p));
         var app = ServeApp.BuildForPhones(options, lookOnly ? town.ToLookAt() : town, this, addresses);
         foreach (var address in addresses)
         {
-            app.Urls.Add($"http://{new IPEndPoint(address, FreePort(address))}");
+            app.Urls.Add($"http://{new IPEndPoint(address, IsFree(address, port) ? port : 0)}");
         }
 
         await app.StartAsync();
         (_app, Address, LookOnly) = (app, app.Urls.First(), lookOnly);
+        Elsewhere = Moved(before, new Uri(Address));
         NewCode();
-        return [];
+        return Remembered(new Uri(Address));
     }
 
     /// <summary>Makes a code for one more device.</summary>
@@ -96,7 +103,7 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
         lock (_gate)
         {
             _admitted.Clear();
-            (_app, Address, Code) = (null, null, null);
+            (_app, Address, Code, Elsewhere) = (null, null, null, null);
         }
 
         if (app is not null)
@@ -149,17 +156,37 @@ public sealed class PhoneDoor(WebApplicationOptions options, OpenTown town, Func
     /// <inheritdoc/>
     public async ValueTask DisposeAsync() => await ShutAsync();
 
-    private int FreePort(IPAddress address)
+    // Printed labels name the address whole.
+    private static string? Moved(ItemList<Uri> before, Uri now) =>
+        before is not [var first, ..] ? null
+        : first.Port != now.Port ? $"Another program has port {first.Port}, at which this town was found before, so the codes on labels printed then lead nowhere. Shut the door, end that program and let the phone in again; or print the labels again."
+        : before.Contains(now) ? null
+        : $"This machine has another address in the house than before ({before[^1].Host}), so the codes on labels printed then lead nowhere. Let the router give it the old one, or print the labels again.";
+
+    private static bool IsFree(IPAddress address, int port)
     {
         try
         {
-            using var probe = new TcpListener(address, usualPort);
+            using var probe = new TcpListener(address, port);
             probe.Start();
-            return usualPort;
+            return true;
         }
         catch (SocketException)
         {
-            return 0;
+            return false;
+        }
+    }
+
+    private ItemList<Problem> Remembered(Uri address)
+    {
+        try
+        {
+            RememberedDoors.Remember(town.Home, town.FilePath, address);
+            return [];
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            return [new Problem("", "not-remembered", $"The door is open; its address could not be kept for the next time: {refused.Message}", "Look at the folder of your towns.")];
         }
     }
 

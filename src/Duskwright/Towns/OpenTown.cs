@@ -62,6 +62,9 @@ public sealed class OpenTown : IDisposable
     /// <summary>Where the file lies; none while the town is in memory only.</summary>
     public string? FilePath => _desk.File.Path;
 
+    /// <summary>The folder of the maker's towns; none while nothing is kept.</summary>
+    internal string? Home => _desk.Home;
+
     /// <summary>A name for downloads.</summary>
     public string FileStem => FileName ?? Slug.Of(Town.Name);
 

@@ -199,17 +199,76 @@ public sealed class PhoneDoorTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task It_is_found_again_at_the_address_on_printed_labels()
+    public async Task It_is_found_again_at_the_address_on_printed_labels_and_says_why_when_it_is_not()
+    {
+        var home = Directory.CreateTempSubdirectory("duskwright-");
+        try
+        {
+            using var town = OpenTown.FromFile(null, home.FullName).Town!;
+            town.Apply(new ChangeBuildings([town.Town.Buildings[0] with { Note = "mine" }], "Begin a file"));
+            Uri first;
+            await using (var door = new PhoneDoor(Options, town, () => [IPAddress.Loopback]))
+            {
+                Assert.Empty(await door.OpenAsync(false));
+                Assert.Null(door.Elsewhere);
+                first = new Uri(door.Address!);
+            }
+
+            await using var next = new PhoneDoor(Options, town, () => [IPAddress.Loopback]);
+            using (var another = new TcpListener(IPAddress.Loopback, first.Port))
+            {
+                another.Start();
+                await next.OpenAsync(false);
+                Assert.NotEqual(first.Port, new Uri(next.Address!).Port);
+                Assert.Contains($"Another program has port {first.Port}", next.Elsewhere, StringComparison.Ordinal);
+            }
+
+            await next.OpenAsync(false);
+            Assert.Equal((first, null), (new Uri(next.Address!), next.Elsewhere));
+
+            await using var moved = new PhoneDoor(Options, town, () => [IPAddress.Parse("127.0.0.2")]);
+            await next.ShutAsync();
+            await moved.OpenAsync(false);
+            Assert.Equal(first.Port, new Uri(moved.Address!).Port);
+            Assert.Contains("another address in the house than before (127.0.0.1)", moved.Elsewhere, StringComparison.Ordinal);
+        }
+        finally
+        {
+            home.Delete(recursive: true);
+        }
+    }
+
+    [Fact]
+    public async Task A_town_that_has_had_no_port_leaves_alone_what_labels_of_another_name()
+    {
+        var home = Directory.CreateTempSubdirectory("duskwright-");
+        try
+        {
+            var usual = FreePort();
+            using var town = OpenTown.FromFile(null, home.FullName).Town!;
+            town.Apply(new ChangeBuildings([town.Town.Buildings[0] with { Note = "mine" }], "Begin a file"));
+            await using (var door = new PhoneDoor(Options, town, () => [IPAddress.Loopback], usual))
+            {
+                await door.OpenAsync(false);
+                Assert.Equal(usual, new Uri(door.Address!).Port);
+            }
+
+            await using var other = new PhoneDoor(Options, town, () => [IPAddress.Loopback], usual);
+            town.Begin(new Plan.Document.Town { Name = "Umber" });
+            await other.OpenAsync(false);
+            Assert.NotEqual(usual, new Uri(other.Address!).Port);
+        }
+        finally
+        {
+            home.Delete(recursive: true);
+        }
+    }
+
+    private static int FreePort()
     {
         using var probe = new TcpListener(IPAddress.Loopback, 0);
         probe.Start();
-        var port = ((IPEndPoint)probe.LocalEndpoint).Port;
-        await using var door = new PhoneDoor(Options, _town, () => [IPAddress.Loopback], port);
-        await door.OpenAsync(false);
-        Assert.NotEqual(port, new Uri(door.Address!).Port);
-        probe.Stop();
-        await door.OpenAsync(false);
-        Assert.Equal($"http://127.0.0.1:{port}", door.Address);
+        return ((IPEndPoint)probe.LocalEndpoint).Port;
     }
 
     [Fact]
