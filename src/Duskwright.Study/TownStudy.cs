@@ -31,6 +31,8 @@ public sealed class TownStudy
     private readonly Lazy<ItemList<RoomLeaks>> _leaks;
     private readonly Lazy<ItemList<PaneEvenness>> _evenness;
     private readonly Lazy<ItemList<SwitchRow>> _switches;
+    private readonly Lazy<ItemList<LabelRow>> _labels;
+    private readonly Lazy<ItemList<CutRow>> _cuts;
     private readonly Lazy<ItemList<PartsRow>> _parts;
     private readonly Lazy<ItemList<SceneResult>> _scenes;
     private readonly Lazy<LayingList> _laying;
@@ -50,6 +52,8 @@ public sealed class TownStudy
         _leaks = new(() => RoomLeaks.Of(_resolved.Value, _circuits.Value, _memo));
         _evenness = new(() => PaneEvenness.Of(this));
         _switches = new(() => SwitchRows.Of(_resolved.Value, _memo));
+        _labels = new(() => LabelRows.Of(this));
+        _cuts = new(() => CutRows.Of(this, _resolved.Value));
         _parts = new(() => PartsRows.Of(_resolved.Value));
         _laying = new(() => LayingRows.Of(_resolved.Value));
         _reelCuts = new(() => _memo.Get((Reels: town.Reels, Cuts: CutList, town.OwnParts.Wires), q => ReelPlan.Of(town, q.Cuts)));
@@ -124,7 +128,7 @@ public sealed class TownStudy
     public ItemList<SwitchRow> SwitchList => _switches.Value;
 
     /// <summary>The leads to cut.</summary>
-    public ItemList<CutRow> CutList => CutRows.Of(this, _resolved.Value);
+    public ItemList<CutRow> CutList => _cuts.Value;
 
     /// <summary>Which lead is cut from which reel, wire by wire; leads that are laid are not cut again.</summary>
     public ItemList<WireCuts> ReelCuts => _reelCuts.Value;
@@ -145,7 +149,7 @@ public sealed class TownStudy
     public Figure PartsCost => Figure.From(Laws.Sum, "cost of the parts list", "money", [.. PartsList.Where(p => p.Cost is not null).Select(p => p.Cost!)]);
 
     /// <summary>A label for each pair.</summary>
-    public ItemList<LabelRow> Labels => LabelRows.Of(this);
+    public ItemList<LabelRow> Labels => _labels.Value;
 
     /// <summary>The cautions that go with this town's work.</summary>
     public ItemList<Caution> Cautions => CautionRules.Of(Town);

@@ -7,6 +7,9 @@ namespace Duskwright.Book.Drawings;
 /// <summary>Draws on a canvas whose unit is the millimetre: the pages of a PDF, or a bitmap.</summary>
 internal static class CanvasWriter
 {
+    // So far may a halo's edge lie from where it should, mm of paper: a dot of a printer with 600 dots an inch.
+    private const double HaloSlack = 25.4 / 600;
+
     /// <summary>Draws with the frame's left top corner at a place, one millimetre of paper to <see cref="Drawing.Pen"/> units.</summary>
     internal static void Write(SKCanvas canvas, Drawing drawing, Palette palette, float x, float y)
     {
@@ -121,7 +124,8 @@ internal static class CanvasWriter
         if (words.Hand.Behind != Tone.None)
         {
             // Drawn as outlines, so that the words stand once in the file.
-            using var outline = font.GetTextPath(text, new SKPoint((float)words.X - (Shift(words.Anchor) * font.MeasureText(text)), (float)words.Y));
+            using var shapes = font.GetTextPath(text, new SKPoint((float)words.X - (Shift(words.Anchor) * font.MeasureText(text)), (float)words.Y));
+            using var outline = Straightened(shapes, (float)(HaloSlack * pen));
             paint.Style = SKPaintStyle.Stroke;
             paint.StrokeJoin = SKStrokeJoin.Round;
             paint.StrokeWidth = (float)(0.9 * pen);
@@ -132,6 +136,45 @@ internal static class CanvasWriter
         paint.Style = SKPaintStyle.Fill;
         paint.Color = palette.Of(words.Hand.Tone);
         canvas.DrawText(text, (float)words.X, (float)words.Y, align, font, paint);
+    }
+
+    // A halo in straight pieces, none farther from its curve than the slack: its curves were two thirds of a printed book.
+    private static SKPath Straightened(SKPath path, float slack)
+    {
+        using var builder = new SKPathBuilder();
+        using var pieces = path.CreateRawIterator();
+        Span<SKPoint> p = stackalloc SKPoint[4];
+        for (var verb = pieces.Next(p); verb != SKPathVerb.Done; verb = pieces.Next(p))
+        {
+            switch (verb)
+            {
+                case SKPathVerb.Move:
+                    builder.MoveTo(p[0]);
+                    break;
+                case SKPathVerb.Line:
+                    builder.LineTo(p[1]);
+                    break;
+                case SKPathVerb.Quad:
+                    // In n pieces a parabola lies at most |p0 - 2 p1 + p2| / (4 n²) from its chords.
+                    var bend = (p[0] + p[2]) - (p[1] + p[1]);
+                    var count = (int)Math.Ceiling(Math.Sqrt(bend.Length / (4 * slack)));
+                    for (var i = 1; i < count; i++)
+                    {
+                        var (t, u) = ((float)i / count, 1 - ((float)i / count));
+                        builder.LineTo((u * u * p[0].X) + (2 * u * t * p[1].X) + (t * t * p[2].X), (u * u * p[0].Y) + (2 * u * t * p[1].Y) + (t * t * p[2].Y));
+                    }
+
+                    builder.LineTo(p[2]);
+                    break;
+                case SKPathVerb.Close:
+                    builder.Close();
+                    break;
+                default:
+                    throw new InvalidOperationException($"A face of the book has a {verb}; those of its kind are of lines and parabolas.");
+            }
+        }
+
+        return builder.Detach();
     }
 
     internal static float Shift(Anchor anchor) => anchor switch { Anchor.Middle => 0.5f, Anchor.End => 1, _ => 0 };

@@ -34,12 +34,25 @@ public sealed record SurfaceCells(int Width, int Height, ImmutableArray<double> 
                 continue;
             }
 
-            foreach (var (next, step) in Steps(cell))
+            var (x, y) = (cell % Width, cell / Width);
+            ReadOnlySpan<bool> beside = [Free(x - 1, y), true, Free(x + 1, y)];
+            ReadOnlySpan<bool> beyond = [Free(x, y - 1), true, Free(x, y + 1)];
+            for (var dy = -1; dy <= 1; dy++)
             {
-                if (length[cell] + step < length[next])
+                for (var dx = -1; dx <= 1; dx++)
                 {
-                    (length[next], before[next]) = (length[cell] + step, cell);
-                    queue.Enqueue(next, (length[next], next));
+                    if ((dx == 0 && dy == 0) || !beside[dx + 1] || !beyond[dy + 1] || (dx != 0 && dy != 0 && !Free(x + dx, y + dy)))
+                    {
+                        continue;
+                    }
+
+                    var next = Index(x + dx, y + dy);
+                    var reach = length[cell] + ((dx != 0 && dy != 0 ? Diagonal : 1) * (Dearness[cell] + Dearness[next]) / 2);
+                    if (reach < length[next])
+                    {
+                        (length[next], before[next]) = (reach, cell);
+                        queue.Enqueue(next, (reach, next));
+                    }
                 }
             }
         }
@@ -58,22 +71,6 @@ public sealed record SurfaceCells(int Width, int Height, ImmutableArray<double> 
         cells.Add(from);
         cells.Reverse();
         return ([.. cells], length[goal]);
-    }
-
-    private IEnumerable<(int Next, double Step)> Steps(int cell)
-    {
-        var (x, y) = (cell % Width, cell / Width);
-        for (var dy = -1; dy <= 1; dy++)
-        {
-            for (var dx = -1; dx <= 1; dx++)
-            {
-                if ((dx != 0 || dy != 0) && Free(x + dx, y + dy) && Free(x + dx, y) && Free(x, y + dy))
-                {
-                    var next = Index(x + dx, y + dy);
-                    yield return (next, (dx != 0 && dy != 0 ? Diagonal : 1) * (Dearness[cell] + Dearness[next]) / 2);
-                }
-            }
-        }
     }
 
     private bool Free(int x, int y) => x >= 0 && y >= 0 && x < Width && y < Height && double.IsFinite(Dearness[Index(x, y)]);

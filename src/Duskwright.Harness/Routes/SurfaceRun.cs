@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Union;
 
@@ -41,13 +42,7 @@ public sealed record SurfaceRun(double SeenMetres, double LeastSeenMetres, Immut
             return new SurfaceRun(seen, seen, []);
         }
 
-        int Over(int cell)
-        {
-            var at = factory.CreatePoint(new Coordinate(left + (((cell % width) + 0.5) * CellMetres), front + (((cell / width) + 0.5) * CellMetres)));
-            return near.FindIndex(g => g.Ground!.Covers(at));
-        }
-
-        int[] over = [.. Enumerable.Range(0, width * height).Select(Over)];
+        var over = Over(near.ConvertAll(g => g.Ground!), left, front, width, height);
         (int X, int Y) Cell(PlanePoint p) => ((int)((p.X - left) / CellMetres), (int)((p.Y - front) / CellMetres));
         var (cells, _) = new SurfaceCells(width, height, [.. over.Select(o => o < 0 ? OpenOverHidden : 1)]).Between(Cell(house), Cell(hole));
         var steps = cells.Zip(cells.Skip(1), (a, b) => (From: over[(a.Y * width) + a.X], To: over[(b.Y * width) + b.X], Metres: CellMetres * (a.X != b.X && a.Y != b.Y ? Math.Sqrt(2) : 1)));
@@ -55,5 +50,30 @@ public sealed record SurfaceRun(double SeenMetres, double LeastSeenMetres, Immut
         return least < seen
             ? new SurfaceRun(seen, least, [.. cells.Select(c => over[(c.Y * width) + c.X]).Where(o => o >= 0).Distinct().Select(o => near[o].Index)])
             : new SurfaceRun(seen, seen, []);
+    }
+
+    // The first ground each cell's middle lies under, row by row; -1 in the open. Only the cells within a ground's own box are looked at.
+    private static int[] Over(List<Polygon> grounds, double left, double front, int width, int height)
+    {
+        var over = Enumerable.Repeat(-1, width * height).ToArray();
+        for (var g = grounds.Count - 1; g >= 0; g--)
+        {
+            var box = grounds[g].EnvelopeInternal;
+            var (firstX, lastX) = (Math.Max(0, (int)((box.MinX - left) / CellMetres) - 1), Math.Min(width - 1, (int)((box.MaxX - left) / CellMetres)));
+            var (firstY, lastY) = (Math.Max(0, (int)((box.MinY - front) / CellMetres) - 1), Math.Min(height - 1, (int)((box.MaxY - front) / CellMetres)));
+            for (var y = firstY; y <= lastY; y++)
+            {
+                for (var x = firstX; x <= lastX; x++)
+                {
+                    var middle = new Coordinate(left + ((x + 0.5) * CellMetres), front + ((y + 0.5) * CellMetres));
+                    if (SimplePointInAreaLocator.Locate(middle, grounds[g]) != Location.Exterior)
+                    {
+                        over[(y * width) + x] = g;
+                    }
+                }
+            }
+        }
+
+        return over;
     }
 }
