@@ -3,6 +3,7 @@ using System.Globalization;
 using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
+using Duskwright.Circuits.Tests.Faulting;
 using Duskwright.Circuits.Tests.Solving;
 using Spectre.Console;
 

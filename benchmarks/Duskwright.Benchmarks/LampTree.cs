@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Lamps;
 using Duskwright.Circuits.Networks;
+using Duskwright.Circuits.Tests.Faulting;
 
 namespace Duskwright.Benchmarks;
 

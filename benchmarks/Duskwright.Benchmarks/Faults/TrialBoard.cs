@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
+using Duskwright.Circuits.Tests.Faulting;
 using Duskwright.Faults.Signatures;
 
 namespace Duskwright.Benchmarks.Faults;

@@ -2,15 +2,13 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Duskwright.Harness.Routes;
 using Duskwright.Plan.Document;
+using Duskwright.Study.Wiring;
 
 namespace Duskwright.Proposals.Wiring;
 
 /// <summary>A board as the harness engine takes it, in metres.</summary>
 internal static class BoardGround
 {
-    private const double UsualDetour = 1.4;
-    private const double UsualSlackMetres = 0.25;
-
     internal static ImmutableArray<WirewayLine> Wireways(Town town)
     {
         var laid = town.Routes.Where(r => r.Laid).SelectMany(r => r.Wireways).Concat(town.Taps.Where(t => t.Laid).SelectMany(t => t.Wireways));
@@ -18,7 +16,7 @@ internal static class BoardGround
         return [.. town.Board!.Wireways.Select(w => new WirewayLine(w.Id, [.. w.Points.Select(InMetres)], w.Climb?.Metres ?? 0, w.CapacityPairs, taken.GetValueOrDefault(w.Id)))];
     }
 
-    internal static RouteRules Rules(Town town) => new(town.Wiring.Slack?.Metres ?? UsualSlackMetres, town.Wiring.DetourFactor ?? UsualDetour)
+    internal static RouteRules Rules(Town town) => new(PairAllowance.SlackMetres(town), PairAllowance.DetourFactor(town))
     {
         Around = ObstacleGround.Of(town),
         Free = [.. (town.Board?.Scenery ?? []).Where(s => s.Kind == SceneryKind.Free && s.Points.Count > 2).Select(s => s.Points.Select(InMetres).ToImmutableArray())],

@@ -73,5 +73,5 @@ internal static class CutRows
     }
 
     // A length that was measured holds the slack that was measured with it.
-    private static double? UndrawnSlack(Town town, LengthOrigin origin) => origin == LengthOrigin.Measured ? null : town.Wiring.Slack?.Metres ?? Usual.SlackMetres;
+    private static double? UndrawnSlack(Town town, LengthOrigin origin) => origin == LengthOrigin.Measured ? null : PairAllowance.SlackMetres(town);
 }

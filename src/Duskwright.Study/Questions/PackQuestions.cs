@@ -1,3 +1,4 @@
+using Duskwright.Circuits.Supplies;
 using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
@@ -33,6 +34,8 @@ internal static class PackQuestions
     private static readonly AskedNumber FadingOhms = new("ohm", "Resistor at it, Ω", 47, 0, 100_000);
     private static readonly AskedChoice Lasting = LampChoice("other", "The lamp that carries on", "led-0603-red");
     private static readonly AskedNumber LastingOhms = new("other-ohm", "Resistor at that, Ω", 560, 0, 100_000);
+
+    // A few dozen milliamperes are usual and banks differ: twice the usual 50 mA keeps any awake. Common practice, no source.
     private static readonly AskedNumber BankLeast = new("sleeps", "The bank sleeps under, mA", 100, 10, 500);
     private static readonly AskedNumber BankCharge = new("ah", "Its charge as printed, Ah", 10, 1, 50);
     private static readonly AskedNumber AdaptorVolts = new("volts", "Volts printed after OUTPUT", 12, 1, 400);
@@ -119,19 +122,19 @@ internal static class PackQuestions
         var (lamp, count) = (LampOf(given), (int)given[Lamps]);
         var load = Figure.Given("the lamps take", count * LampLaws.Of(lamp).At(BankVolts, given[Ohms]).Amps, "A", "the lamp's own curve at 5 V × lamps", Certainty.Computed);
         var least = given[BankLeast] / 1000;
-        var charge = given[BankCharge] * BankCellVolts * BankEfficiency / BankVolts;
-        var hours = Figure.Given("hours without", charge / load.Value, "h", "printed charge × 3.7 V × 85 % ÷ 5 V ÷ current; common practice, no source", Certainty.Typical);
-        if (load.Value >= least)
+        var bank = new PowerBank(BankVolts, least, Charge.FromAmpereHours(given[BankCharge] * BankCellVolts * BankEfficiency / BankVolts).Coulombs);
+        double HoursWith(double ohms) => bank.With(load.Value, ohms).Seconds / Duration.FromHours(1).Seconds;
+        var hours = Figure.Given("hours without", HoursWith(double.PositiveInfinity), "h", "printed charge × 3.7 V × 85 % ÷ 5 V ÷ current; common practice, no source", Certainty.Typical);
+        if (!bank.MaySleep(load.Value))
         {
             return new SumAnswer { Headline = load, Verdict = "Not the load", Words = $"The lamps take {{0}}, more than the {FigureText.Of(least, "A")} it sleeps under. It lasts about {{1}}; look at the lead and the plug, or try another bank.", Figures = [load, hours] };
         }
 
         // The largest preferred value that still keeps the bank awake.
-        var most = BankVolts / (least - load.Value);
-        var ohms = QuickSums.Below(most);
+        var ohms = QuickSums.Below(bank.MostBleedOhms(load.Value));
         var bleed = Figure.Given("bleed resistor", ohms, "Ω", "5 V ÷ the current that is missing, a preferred value below, IEC 60063", Certainty.Computed);
-        var extra = BankVolts / ohms;
-        var heat = BankVolts * extra;
+        var verdict = bank.With(load.Value, ohms);
+        var (extra, heat) = (verdict.Amps - load.Value, verdict.BleedWatts);
         return new SumAnswer
         {
             Headline = bleed,
@@ -139,7 +142,7 @@ internal static class PackQuestions
             Figures =
             [
                 load, bleed, Figure.Given("it adds", extra, "A", "5 V ÷ resistor", Certainty.Computed), Figure.Given("heat in it", heat, "W", "volts × current", Certainty.Computed),
-                Figure.Given("hours with it", charge / (load.Value + extra), "h", "the same charge over both currents", Certainty.Computed), hours,
+                Figure.Given("hours with it", HoursWith(ohms), "h", "the same charge over both currents", Certainty.Computed), hours,
             ],
             Warnings = ["It gets warm for as long as the town is lit: fix it in free air, not in the board."],
         };

@@ -161,8 +161,8 @@ internal static class BuildingResults
 
     private static Figure PairLength(Town town, Building building, ResolvedPair pair)
     {
-        var slack = town.Wiring.Slack?.Metres ?? Usual.SlackMetres;
-        var detour = town.Wiring.DetourFactor ?? Usual.DetourFactor;
+        var slack = PairAllowance.SlackMetres(town);
+        var detour = PairAllowance.DetourFactor(town);
         var length = pair.Origin switch
         {
             LengthOrigin.Measured => Figure.Given("length of the pair", pair.Metres.Typical, "m", "measured", Certainty.Measured),

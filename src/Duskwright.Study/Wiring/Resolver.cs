@@ -160,8 +160,8 @@ internal static class Resolver
             return (Span3.Exactly(route.Length.Metres), LengthOrigin.Route);
         }
 
-        var slack = town.Wiring.Slack?.Metres ?? Usual.SlackMetres;
-        var detour = town.Wiring.DetourFactor ?? Usual.DetourFactor;
+        var slack = PairAllowance.SlackMetres(town);
+        var detour = PairAllowance.DetourFactor(town);
         if (building.Distance is { } distance)
         {
             // A rough distance is taken to a fifth either way.

@@ -1,6 +1,7 @@
+using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 
-namespace Duskwright.Circuits.Faulting;
+namespace Duskwright.Circuits.Tests.Faulting;
 
 /// <summary>A pair whose two wires are swapped at its far end.</summary>
 internal static class PairSwap

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using Duskwright.Circuits.Supplies;
 
-namespace Duskwright.Circuits.Supplies;
+namespace Duskwright.Circuits.Tests.Supplies;
 
 /// <summary>One cell run down as on a test bench: loads and rests in turn, until it no longer holds the end voltage under load.</summary>
 /// <remarks>
@@ -8,7 +9,7 @@ namespace Duskwright.Circuits.Supplies;
 /// step the current is that of the step's middle (midpoint rule; Hairer, Nørsett and Wanner, Solving Ordinary Differential Equations I,
 /// section II.1, from memory).
 /// </remarks>
-public static class BenchDischarge
+internal static class BenchDischarge
 {
     private const double StepShare = 0.002;
 

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
+using Duskwright.Circuits.Faulting;
 using Duskwright.Circuits.Networks;
 using Duskwright.Circuits.Solving;
 using Duskwright.Circuits.Supplies;
 
-namespace Duskwright.Circuits.Faulting;
+namespace Duskwright.Circuits.Tests.Faulting;
 
 /// <summary>Every single fault that a circuit can have.</summary>
-public static class FaultList
+internal static class FaultList
 {
     /// <summary>Lists them.</summary>
     /// <param name="network">The circuit.</param>

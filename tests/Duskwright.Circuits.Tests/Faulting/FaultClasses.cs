@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using Duskwright.Circuits.Faulting;
 
-namespace Duskwright.Circuits.Faulting;
+namespace Duskwright.Circuits.Tests.Faulting;
 
 /// <summary>Faults that nothing seen at the bank can tell apart.</summary>
-public static class FaultClasses
+internal static class FaultClasses
 {
     private const int Sound = 0;
 

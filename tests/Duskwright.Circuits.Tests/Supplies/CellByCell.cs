@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Duskwright.Circuits.Networks;
+using Duskwright.Circuits.Supplies;
 
-namespace Duskwright.Circuits.Supplies;
+namespace Duskwright.Circuits.Tests.Supplies;
 
 /// <summary>A pack taken apart into its cells, so that a weak one, or a row of old ones beside new ones, shows what it does.</summary>
 /// <remarks>
@@ -10,7 +11,7 @@ namespace Duskwright.Circuits.Supplies;
 /// </remarks>
 /// <param name="Network">The network with a source for every cell; all other elements keep their places, what is new comes last.</param>
 /// <param name="Cells">The cells, row by row from minus to plus.</param>
-public sealed record CellByCell(Network Network, ImmutableArray<PackOnNetwork> Cells)
+internal sealed record CellByCell(Network Network, ImmutableArray<PackOnNetwork> Cells)
 {
     /// <summary>Takes a pack apart.</summary>
     /// <param name="network">A network in which one source stands for the pack.</param>

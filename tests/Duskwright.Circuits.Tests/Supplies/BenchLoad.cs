@@ -1,7 +1,7 @@
-namespace Duskwright.Circuits.Supplies;
+namespace Duskwright.Circuits.Tests.Supplies;
 
 /// <summary>What a bench load keeps constant.</summary>
-public enum BenchLoadKind
+internal enum BenchLoadKind
 {
     /// <summary>Its resistance, Ω.</summary>
     Resistance,
@@ -16,7 +16,7 @@ public enum BenchLoadKind
 /// <summary>A load as cells are tested with.</summary>
 /// <param name="Kind">What it keeps constant.</param>
 /// <param name="Value">Ω, A or W, more than zero.</param>
-public sealed record BenchLoad(BenchLoadKind Kind, double Value)
+internal sealed record BenchLoad(BenchLoadKind Kind, double Value)
 {
     /// <summary>Ω, A or W, more than zero.</summary>
     public double Value { get; init; } = Value > 0

@@ -1,4 +1,4 @@
-namespace Duskwright.Circuits.Faulting;
+namespace Duskwright.Circuits.Tests.Faulting;
 
 /// <summary>The two wires of a pair.</summary>
 /// <param name="Name">What the pair is called.</param>
@@ -6,4 +6,4 @@ namespace Duskwright.Circuits.Faulting;
 /// <param name="MinusWire">Place of its minus wire, a resistance.</param>
 /// <param name="FarPlus">The node where its plus ends in the building.</param>
 /// <param name="FarMinus">The node where its minus ends in the building.</param>
-public sealed record WirePair(string Name, int PlusWire, int MinusWire, int FarPlus, int FarMinus);
+internal sealed record WirePair(string Name, int PlusWire, int MinusWire, int FarPlus, int FarMinus);
