@@ -29,8 +29,7 @@ internal static class Covering
             return null;
         }
 
-        Coordinate[] ring = [.. house.Footprint.Select(At), At(house.Footprint[0])];
-        var inner = new Polygon(new LinearRing(ring)).Buffer(-WallMetres);
+        var inner = GroundShape.Of(house.Footprint).Buffer(-WallMetres);
         return inner.IsEmpty ? null : inner;
     }
 

@@ -13,20 +13,10 @@ public sealed record FreeArea(ImmutableArray<PlanePoint> Outline, ImmutableArray
     /// <returns>The area; a ring of obstacles with free ground inside stays as it is.</returns>
     public FreeArea Joined()
     {
-        var factory = new GeometryFactory();
-        Polygon Shape(ImmutableArray<PlanePoint> loop) => factory.CreatePolygon([.. loop.Append(loop[0]).Select(p => new Coordinate(p.X, p.Y))]);
-        var joined = UnaryUnionOp.Union(Obstacles.Select(o => (Geometry)Shape(o)), factory);
+        var joined = UnaryUnionOp.Union(Obstacles.Select(o => (Geometry)GroundShape.Of(o)));
         var shapes = Enumerable.Range(0, joined?.NumGeometries ?? 0).Select(i => joined!.GetGeometryN(i)).OfType<Polygon>().ToList();
         return shapes.Exists(s => s.NumInteriorRings > 0)
             ? this
             : this with { Obstacles = [.. shapes.Select(s => s.ExteriorRing.Coordinates.SkipLast(1).Select(c => new PlanePoint(c.X, c.Y)).ToImmutableArray())] };
     }
-}
-
-/// <summary>A run through a free area.</summary>
-/// <param name="Points">Its corners, both ends included; empty where there is none.</param>
-/// <param name="Metres">Its length, infinite where there is none.</param>
-public sealed record FreeRun(ImmutableArray<PlanePoint> Points, double Metres)
-{
-    internal static FreeRun None { get; } = new([], double.PositiveInfinity);
 }

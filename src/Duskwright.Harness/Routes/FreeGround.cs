@@ -15,9 +15,7 @@ internal sealed class FreeGround
 
     internal FreeGround(RouteRules rules)
     {
-        var factory = new GeometryFactory();
-        Geometry Joined(IEnumerable<ImmutableArray<PlanePoint>> loops) => UnaryUnionOp.Union(
-            loops.Select(l => (Geometry)factory.CreatePolygon([.. l.Append(l[0]).Select(p => new Coordinate(p.X, p.Y))])), factory) ?? factory.CreatePolygon();
+        Geometry Joined(IEnumerable<ImmutableArray<PlanePoint>> loops) => UnaryUnionOp.Union(loops.Select(l => (Geometry)GroundShape.Of(l))) ?? Polygon.Empty;
         var ground = Joined(rules.Free).Difference(Joined(rules.Around?.Obstacles ?? []));
         var shapes = Polygons(ground).ToList();
         Edges = [.. shapes.SelectMany(Rings).SelectMany(r => r.Zip(r.Skip(1).Append(r[0])))];

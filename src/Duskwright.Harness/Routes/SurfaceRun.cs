@@ -27,15 +27,14 @@ public sealed record SurfaceRun(double SeenMetres, double LeastSeenMetres, Immut
     /// <returns>What is seen.</returns>
     public static SurfaceRun Of(PlanePoint house, PlanePoint hole, IReadOnlyList<ImmutableArray<PlanePoint>> grounds, double noticedMetres = 0)
     {
-        var factory = new GeometryFactory();
         var (left, front) = (Math.Min(house.X, hole.X) - AroundMetres, Math.Min(house.Y, hole.Y) - AroundMetres);
         var (width, height) = ((int)Math.Ceiling((Math.Abs(house.X - hole.X) + (2 * AroundMetres)) / CellMetres), (int)Math.Ceiling((Math.Abs(house.Y - hole.Y) + (2 * AroundMetres)) / CellMetres));
         var here = new Envelope(left, left + (width * CellMetres), front, front + (height * CellMetres));
         var near = grounds
-            .Select((g, i) => (Index: i, Ground: g.Length < 3 ? null : factory.CreatePolygon([.. g.Append(g[0]).Select(p => new Coordinate(p.X, p.Y))])))
+            .Select((g, i) => (Index: i, Ground: g.Length < 3 ? null : GroundShape.Of(g)))
             .Where(g => g.Ground is not null && g.Ground.EnvelopeInternal.Intersects(here))
             .ToList();
-        var line = factory.CreateLineString([new Coordinate(house.X, house.Y), new Coordinate(hole.X, hole.Y)]);
+        var line = new LineString([new Coordinate(house.X, house.Y), new Coordinate(hole.X, hole.Y)]);
         var seen = near.Count == 0 ? line.Length : line.Difference(UnaryUnionOp.Union(near.Select(g => (Geometry)g.Ground!))).Length;
         if (seen == 0 || seen < noticedMetres)
         {

@@ -20,62 +20,22 @@ internal sealed class WireGraph
     internal WireGraph(ImmutableArray<WirewayLine> ways, ImmutableArray<PlanePoint> terminals, RouteRules rules)
     {
         var ground = rules.Free.IsEmpty ? null : new FreeGround(rules);
-        var segments = ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1), (a, b) => (Way: w, From: a, To: b))).ToList();
-        var drawn = segments.Count;
-        segments.AddRange(ground is null ? [] : ground.Edges.Select(e => (Edge, e.From, e.To)));
-        var cuts = segments.Select(s => new List<PlanePoint> { s.From, s.To }).ToList();
-        for (var i = 0; i < segments.Count; i++)
-        {
-            for (var j = i + 1; j < segments.Count; j++)
-            {
-                foreach (var point in Meetings(segments[i].From, segments[i].To, segments[j].From, segments[j].To))
-                {
-                    cuts[i].Add(point);
-                    cuts[j].Add(point);
-                }
-            }
-        }
-
+        List<Segment> drawn = [.. ways.SelectMany(w => w.Points.Zip(w.Points.Skip(1), (a, b) => new Segment(w, a, b)))];
+        List<Segment> segments = [.. drawn, .. ground?.Edges.Select(e => new Segment(Edge, e.From, e.To)) ?? []];
+        CutWhereTheyMeet(segments);
         var free = rules.Around is null ? null : new FreeRouter(rules.Around);
-        var pieces = segments.Select(s => (s.From, s.To)).ToList();
         foreach (var terminal in terminals)
         {
-            if (ground?.Holds(terminal) == true)
-            {
-                _terminals.Add(NodeAt(terminal));
-                _stubs.Add(new FreeRun([terminal, _nodes[_terminals[^1]]], terminal.DistanceTo(_nodes[_terminals[^1]])));
-                continue;
-            }
-
-            var (index, join) = segments
-                .Select((s, i) => (i, Point: terminal.NearestOn(s.From, s.To)))
-                .MinBy(x => terminal.DistanceTo(x.Point));
-            var run = FreeRun.None;
-            if (free?.Nearest(terminal, pieces) is ({ Points.IsEmpty: false } round, var piece))
-            {
-                (run, index, join) = (round, piece, round.Points[^1]);
-            }
-
-            // A join so near to another is the same one, and the run ends there.
-            cuts[index].Add(join);
-            _terminals.Add(NodeAt(join));
-            var node = _nodes[_terminals[^1]];
-            _stubs.Add(free is null
-                ? new FreeRun([terminal, node], terminal.DistanceTo(node))
-                : run.Points.IsEmpty
-                ? run
-                : new FreeRun([.. run.Points, node], run.Metres + join.DistanceTo(node)));
+            _stubs.Add(ground?.Holds(terminal) == true ? Straight(terminal) : Joined(terminal, segments, free));
         }
 
-        for (var i = 0; i < segments.Count; i++)
+        foreach (var segment in segments)
         {
-            var (way, from, _) = segments[i];
-            var wayLength = way.Points.Zip(way.Points.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
-            var stretch = wayLength > 0 ? 1 + (way.ClimbMetres / wayLength) : 1;
-            var along = cuts[i].OrderBy(from.DistanceTo).Select(NodeAt).Distinct().ToList();
-            for (var k = 1; k < along.Count && i < drawn; k++)
+            // The cuts of an area's edge are nodes too, from which the area is crossed; no wire runs along the edge itself.
+            var along = segment.Cuts.OrderBy(segment.From.DistanceTo).Select(NodeAt).Distinct().ToList();
+            for (var k = 1; k < along.Count && segment.Way != Edge; k++)
             {
-                Join(along[k - 1], along[k], stretch, way.Id);
+                Join(along[k - 1], along[k], Stretch(segment.Way), segment.Way.Id);
             }
         }
 
@@ -132,6 +92,57 @@ internal sealed class WireGraph
         return (new WireNet(_nodes.Count, [.. pieces.Select(p => p.Piece)]), [.. pieces.Select(p => p.Way)]);
     }
 
+    private static void CutWhereTheyMeet(List<Segment> segments)
+    {
+        for (var i = 0; i < segments.Count; i++)
+        {
+            for (var j = i + 1; j < segments.Count; j++)
+            {
+                foreach (var point in Meetings(segments[i].From, segments[i].To, segments[j].From, segments[j].To))
+                {
+                    segments[i].Cuts.Add(point);
+                    segments[j].Cuts.Add(point);
+                }
+            }
+        }
+    }
+
+    // A terminal within a free area is a node itself, or the one so near that it is the same.
+    private FreeRun Straight(PlanePoint terminal)
+    {
+        _terminals.Add(NodeAt(terminal));
+        var node = _nodes[_terminals[^1]];
+        return new FreeRun([terminal, node], terminal.DistanceTo(node));
+    }
+
+    // The run from a terminal to the nearest segment, which is cut there.
+    private FreeRun Joined(PlanePoint terminal, List<Segment> segments, FreeRouter? free)
+    {
+        var (segment, join) = segments.Select(s => (s, Point: terminal.NearestOn(s.From, s.To))).MinBy(x => terminal.DistanceTo(x.Point));
+        var run = FreeRun.None;
+        if (free?.Nearest(terminal, [.. segments.Select(s => (s.From, s.To))]) is ({ Points.IsEmpty: false } round, var piece))
+        {
+            (run, segment, join) = (round, segments[piece], round.Points[^1]);
+        }
+
+        // A join so near to another is the same one, and the run ends there.
+        segment.Cuts.Add(join);
+        _terminals.Add(NodeAt(join));
+        var node = _nodes[_terminals[^1]];
+        return free is null
+            ? new FreeRun([terminal, node], terminal.DistanceTo(node))
+            : run.Points.IsEmpty
+            ? run
+            : new FreeRun([.. run.Points, node], run.Metres + join.DistanceTo(node));
+    }
+
+    // A wireway climbs evenly over its length.
+    private static double Stretch(WirewayLine way)
+    {
+        var metres = way.Points.Zip(way.Points.Skip(1), (a, b) => a.DistanceTo(b)).Sum();
+        return metres > 0 ? 1 + (way.ClimbMetres / metres) : 1;
+    }
+
     private void Join(int from, int to, double stretch, string way)
     {
         var metres = _nodes[from].DistanceTo(_nodes[to]) * stretch;
@@ -173,5 +184,11 @@ internal sealed class WireGraph
                 yield return new PlanePoint(a.X + (s * (b.X - a.X)), a.Y + (s * (b.Y - a.Y)));
             }
         }
+    }
+
+    // One straight stretch, with its ends and all places where another meets it.
+    private sealed record Segment(WirewayLine Way, PlanePoint From, PlanePoint To)
+    {
+        internal List<PlanePoint> Cuts { get; } = [From, To];
     }
 }
