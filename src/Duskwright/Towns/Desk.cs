@@ -7,11 +7,12 @@ using Duskwright.Study;
 
 namespace Duskwright.Towns;
 
-/// <summary>What all who have the town open share.</summary>
+/// <summary>What all who have the town open share: its file, its results, and what kept a change from being made.</summary>
 internal sealed class Desk(WorkingFile file, string? home)
 {
     private static readonly TimeSpan DrawnFirst = TimeSpan.FromMilliseconds(100);
     private bool _settling;
+    private string? _address;
 
     internal event Action? Changed;
 
@@ -21,9 +22,7 @@ internal sealed class Desk(WorkingFile file, string? home)
 
     internal TownShelf? Shelf { get; } = home is null ? null : new TownShelf(home);
 
-    internal string? Address { get; set; }
-
-    internal WorkingFile File { get; set; } = file;
+    internal WorkingFile File { get; private set; } = file;
 
     internal TownStudy Study { get; private set; } = TownStudy.Of(file.Town);
 
@@ -40,6 +39,62 @@ internal sealed class Desk(WorkingFile file, string? home)
     /// <summary>Takes the file's town as the one to be studied; every answer that still holds is kept.</summary>
     internal void Follow() => (Study, Routes) = (Study.After(File.Town), Suggested(File.Town));
 
+    /// <summary>Hears where the town is found in a browser; its file tells it to whoever would open it too.</summary>
+    internal void StandsAt(string address)
+    {
+        _address = address;
+        SayWhere(File);
+    }
+
+    /// <summary>Turns to another file.</summary>
+    /// <returns>No problems.</returns>
+    internal ItemList<Problem> TurnTo(WorkingFile file)
+    {
+        File.Dispose();
+        File = file;
+        SayWhere(file);
+        return [];
+    }
+
+    /// <summary>Puts a town that is in memory into a file of its own.</summary>
+    internal void GiveFile() => File = WithFile(File);
+
+    /// <summary>The same town in a file of its own, where it may have one. One that cannot be given a file is worked on in memory, and the maker told.</summary>
+    internal WorkingFile WithFile(WorkingFile file)
+    {
+        if (file.Path is not null || Home is null)
+        {
+            return file;
+        }
+
+        var kept = file.KeepAs(TownFolder.FreePath(Home, file.Town.Name));
+        if (kept.File is null)
+        {
+            Trouble = kept.Problems;
+            return file;
+        }
+
+        file.Dispose();
+        SayWhere(kept.File);
+        return kept.File;
+    }
+
+    /// <summary>Puts a file among the maker's towns; it is worked on whether or not that can be kept.</summary>
+    internal void Remember(WorkingFile file)
+    {
+        try
+        {
+            if (Home is { } home && file.Path is { } path)
+            {
+                RememberedTowns.Remember(home, path);
+            }
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            Trouble = [new Problem("", "not-remembered", $"The town is open; it could not be put among your towns: {refused.Message}", "Look at the folder of your towns.")];
+        }
+    }
+
     internal void Settle()
     {
         lock (Gate)
@@ -53,6 +108,14 @@ internal sealed class Desk(WorkingFile file, string? home)
         }
 
         _ = SettleAllAsync();
+    }
+
+    private void SayWhere(WorkingFile file)
+    {
+        if (_address is { } address)
+        {
+            file.SayWhere(address);
+        }
     }
 
     // What cannot be worked out throws again where it is asked for, on the page of whoever asks.

@@ -103,7 +103,7 @@ public sealed class OpenTown : IDisposable
 
         // What the first page shows is worked out while the program and the browser are still starting.
         var town = new OpenTown(own, home);
-        town.Remember(own);
+        town._desk.Remember(own);
         _ = Task.Run(() => town.Study.Buildings);
         return (town, []);
     }
@@ -136,7 +136,7 @@ public sealed class OpenTown : IDisposable
             return [new Problem("log", "bench", why!, "")];
         }
 
-        _desk.File = WithFile(_desk.File);
+        _desk.GiveFile();
         var unkept = photograph is null ? [] : _desk.File.KeepPicture("The photograph", photograph);
         return unkept.Count > 0 ? unkept : _desk.File.Enter(key, entry);
     }, quiet: true);
@@ -149,7 +149,7 @@ public sealed class OpenTown : IDisposable
     {
         var problems = Do(() =>
         {
-            _desk.File = WithFile(_desk.File);
+            _desk.GiveFile();
             return _desk.File.KeepPicture(name, bytes);
         });
         return (Convert.ToHexStringLower(SHA256.HashData(bytes)), problems);
@@ -186,7 +186,7 @@ public sealed class OpenTown : IDisposable
     /// <summary>Begins another town in a file of its own; this one stays in its file.</summary>
     /// <param name="town">A town without problems.</param>
     /// <returns>What kept it from being begun.</returns>
-    public ItemList<Problem> Begin(Town town) => Do(() => Turn(WithFile(InMemory(town))));
+    public ItemList<Problem> Begin(Town town) => Do(() => _desk.TurnTo(_desk.WithFile(InMemory(town))));
 
     /// <summary>Turns to another town's file.</summary>
     /// <param name="path">The file.</param>
@@ -199,14 +199,14 @@ public sealed class OpenTown : IDisposable
             return opened.Problems;
         }
 
-        Remember(file);
-        return Turn(file);
+        _desk.Remember(file);
+        return _desk.TurnTo(file);
     });
 
     /// <summary>Turns to a town that came with the program; its first change begins a file of the maker's own.</summary>
     /// <param name="example">The town.</param>
     /// <returns>What kept it from being opened; this town then stays open.</returns>
-    public ItemList<Problem> TurnTo(ExampleTown example) => Do(() => Turn(InMemory(example.Town)));
+    public ItemList<Problem> TurnTo(ExampleTown example) => Do(() => _desk.TurnTo(InMemory(example.Town)));
 
     /// <summary>Turns to a town as it stands in a file that another has open; the first change begins a file of the maker's own.</summary>
     /// <param name="path">The file.</param>
@@ -214,7 +214,7 @@ public sealed class OpenTown : IDisposable
     public ItemList<Problem> TurnToCopyOf(string path) => Do(() =>
     {
         var read = TownFile.Read(path);
-        return read.Town is { } town ? Turn(InMemory(town)) : read.Problems;
+        return read.Town is { } town ? _desk.TurnTo(InMemory(town)) : read.Problems;
     });
 
     /// <summary>Hears where this town is found in a browser; its file tells it to whoever would open it too.</summary>
@@ -223,8 +223,7 @@ public sealed class OpenTown : IDisposable
     {
         lock (_desk.Gate)
         {
-            _desk.Address = address;
-            SayWhere(_desk.File);
+            _desk.StandsAt(address);
         }
     }
 
@@ -324,22 +323,6 @@ public sealed class OpenTown : IDisposable
         }
     }
 
-    // A town is worked on whether or not the list of towns can be kept.
-    private void Remember(WorkingFile file)
-    {
-        try
-        {
-            if (_desk.Home is { } home && file.Path is { } path)
-            {
-                RememberedTowns.Remember(home, path);
-            }
-        }
-        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
-        {
-            _desk.Trouble = [new Problem("", "not-remembered", $"The town is open; it could not be put among your towns: {refused.Message}", "Look at the folder of your towns.")];
-        }
-    }
-
     private static WorkingFile InMemory(Town town) => WorkingFile.InMemory(town, "Begin", TimeProvider.System);
 
     // What is refused at the bench is told to its sender, not to whoever looks at the town meanwhile.
@@ -373,43 +356,7 @@ public sealed class OpenTown : IDisposable
 
     private ItemList<Problem> Change(Town town, string label)
     {
-        _desk.File = WithFile(_desk.File);
+        _desk.GiveFile();
         return _desk.File.Change(town, label);
-    }
-
-    private void SayWhere(WorkingFile file)
-    {
-        if (_desk.Address is { } address)
-        {
-            file.SayWhere(address);
-        }
-    }
-
-    private ItemList<Problem> Turn(WorkingFile file)
-    {
-        _desk.File.Dispose();
-        _desk.File = file;
-        SayWhere(file);
-        return [];
-    }
-
-    // A town that cannot be given a file is worked on in memory, and the maker told.
-    private WorkingFile WithFile(WorkingFile file)
-    {
-        if (file.Path is not null || _desk.Home is null)
-        {
-            return file;
-        }
-
-        var kept = file.KeepAs(TownFolder.FreePath(_desk.Home, file.Town.Name));
-        if (kept.File is null)
-        {
-            _desk.Trouble = kept.Problems;
-            return file;
-        }
-
-        file.Dispose();
-        SayWhere(kept.File);
-        return kept.File;
     }
 }
