@@ -16,6 +16,7 @@ public readonly record struct NightEyes(float Reference)
     private const float White = 0.8f;
     private const float HueKept = 0.55f;
     private const float LeastDegrees = 0.25f;
+    private const float FromTheRight = 0.15f;
 
     /// <summary>Scattered light is not followed further than this from what scatters it, degrees.</summary>
     public const float VeilDegrees = 3.5f;
@@ -36,12 +37,15 @@ public readonly record struct NightEyes(float Reference)
         return new NightEyes(lit.Count == 0 || lit[lit.Count / 2] < paper ? paper : MathF.Pow(paper, 1 - PaneShare) * MathF.Pow(lit[lit.Count / 2], PaneShare));
     }
 
-    /// <summary>Luminance that a surface throws back from the room's even light: a face tilted by β sees (1 + cos β)/2 of it.</summary>
+    /// <summary>
+    /// Luminance that a surface throws back from the room's even light: a face tilted by β sees (1 + cos β)/2 of it. A little of the light comes
+    /// from the right, so that two walls at a corner differ: a choice of the drawing.
+    /// </summary>
     /// <param name="roomLux">Light on a level surface, lx.</param>
     /// <param name="normal">Of the surface.</param>
     /// <param name="albedo">Linear sRGB.</param>
     /// <returns>Linear sRGB, cd/m².</returns>
-    public static Vector3 Thrown(double roomLux, Vector3 normal, Vector3 albedo) => albedo * (float)(roomLux / Math.PI) * (((1 + normal.Y) / 2 * 0.85f) + (0.15f * Math.Max(0, normal.X)));
+    public static Vector3 Thrown(double roomLux, Vector3 normal, Vector3 albedo) => albedo * (float)(roomLux / Math.PI) * (((1 + normal.Y) / 2 * (1 - FromTheRight)) + (FromTheRight * Math.Max(0, normal.X)));
 
     /// <summary>Light scattered within the eye by something bright, cd/m²: 10·E/θ², θ in degrees (Stiles and Holladay; CIE 31), ending softly where it no longer matters.</summary>
     /// <param name="lux">Light of the bright thing at the eye, lx.</param>

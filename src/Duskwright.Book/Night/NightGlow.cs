@@ -41,13 +41,12 @@ public sealed record NightGlow(int Pane, ItemList<Vector3> Corners, Vector3 Norm
     }
 
     // The ground that the pane lights, in order seen from above.
-    private static Vector3[] Before(NightPane pane, float height, float reach)
+    private static List<Vector3> Before(NightPane pane, float height, float reach)
     {
         var forward = Vector3.Normalize(pane.Normal with { Y = 0 });
         var side = Vector3.Cross(forward, Vector3.UnitY);
         var foot = pane.Middle with { Y = height };
-        Vector3[] corners = [foot - (reach * side), foot + (reach * side), foot + (reach * side) + (reach * forward), foot - (reach * side) + (reach * forward)];
-        return Turn(corners) < 0 ? [.. corners.Reverse()] : corners;
+        return NightGround.Up([foot - (reach * side), foot + (reach * side), foot + (reach * side) + (reach * forward), foot - (reach * side) + (reach * forward)]);
     }
 
     private static IEnumerable<NightFace> Facing(NightPane pane, IReadOnlyList<NightFace> walls) =>
@@ -55,29 +54,17 @@ public sealed record NightGlow(int Pane, ItemList<Vector3> Corners, Vector3 Norm
          where wall.Building != pane.Building && wall.Stuff is NightStuff.Wall or NightStuff.Slate or NightStuff.Thatch or NightStuff.Tile
          let middle = wall.Corners.Aggregate(Vector3.Zero, (sum, c) => sum + c) / wall.Corners.Count
          let away = middle - pane.Middle
-         where wall.Building != pane.Building && away.Length() < WallReach && Vector3.Dot(away, pane.Normal) > 0 && Vector3.Dot(away, wall.Normal) < 0
+         where away.Length() < WallReach && Vector3.Dot(away, pane.Normal) > 0 && Vector3.Dot(away, wall.Normal) < 0
          orderby away.LengthSquared()
          select wall).Take(MostWalls);
 
-    private static float Turn(Vector3[] outline)
-    {
-        var area = 0f;
-        for (var i = 0; i < outline.Length; i++)
-        {
-            var (a, b) = (outline[i], outline[(i + 1) % outline.Length]);
-            area += (a.X * -b.Z) - (b.X * -a.Z);
-        }
-
-        return area;
-    }
-
     /// <summary>The part of an outline within a convex stretch (Sutherland and Hodgman, Communications of the ACM 17 (1974) 32).</summary>
-    private static List<Vector3> Clip(IReadOnlyList<Vector3> outline, Vector3[] convex)
+    private static List<Vector3> Clip(IReadOnlyList<Vector3> outline, List<Vector3> convex)
     {
         var points = outline.ToList();
-        for (var i = 0; i < convex.Length && points.Count > 0; i++)
+        for (var i = 0; i < convex.Count && points.Count > 0; i++)
         {
-            var (from, to) = (convex[i], convex[(i + 1) % convex.Length]);
+            var (from, to) = (convex[i], convex[(i + 1) % convex.Count]);
             float Inside(Vector3 p) => ((to.X - from.X) * -(p.Z - from.Z)) + ((to.Z - from.Z) * (p.X - from.X));
             var kept = new List<Vector3>();
             for (var j = 0; j < points.Count; j++)

@@ -56,8 +56,8 @@ internal sealed class NightGround(Board board)
 
     private List<Vector3> Outline(Level level) => Up(level.Outline.Select(p => At(p, level.Height.Metres)));
 
-    // Outlines as seen from above go counter-clockwise, so that they show their upper side.
-    private static List<Vector3> Up(IEnumerable<Vector3> points)
+    /// <summary>An outline counter-clockwise as seen from above, so that it shows its upper side.</summary>
+    internal static List<Vector3> Up(IEnumerable<Vector3> points)
     {
         var outline = points.ToList();
         var area = outline.Zip(outline.Skip(1).Append(outline[0]), (a, b) => (a.X * -b.Z) - (b.X * -a.Z)).Sum();

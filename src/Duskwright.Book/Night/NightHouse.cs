@@ -12,7 +12,7 @@ namespace Duskwright.Book.Night;
 internal sealed class NightHouse
 {
     private const float Eave = 4;
-    private const float Lantern = 6;
+    private const float Lantern = (float)NightTown.Lantern;
     private const float PostHeight = 52;
     private const float MastHeight = 20;
     private const float ProudOfWall = 0.3f;
@@ -33,10 +33,9 @@ internal sealed class NightHouse
         var place = result.Building.Place!;
         _foot = ground.At(place.At, ground.HeightOf(place.Level));
         (_sin, _cos) = ((float)Math.Sin(place.Rotation.Radians), (float)Math.Cos(place.Rotation.Radians));
-        var lantern = result.Building.Kind is BuildingKind.StreetLamp or BuildingKind.Boat;
-        (_w, _d) = lantern ? (Lantern, Lantern) : ((float)_plan.Width, (float)_plan.Depth);
+        (_w, _d) = IsLantern ? (Lantern, Lantern) : ((float)_plan.Width, (float)_plan.Depth);
         _base = result.Building.Kind switch { BuildingKind.StreetLamp => PostHeight, BuildingKind.Boat => MastHeight, _ => 0 };
-        Faces = [.. (lantern ? OnPost() : Body())];
+        Faces = [.. (IsLantern ? OnPost() : Body())];
         Panes = [.. Lit()];
         Level = place.Level;
     }
@@ -52,6 +51,10 @@ internal sealed class NightHouse
     private float Top => _base + (float)_plan.WallHeight;
 
     private bool Round => Building.Place!.Round;
+
+    private bool IsLantern => Building.Kind is BuildingKind.StreetLamp or BuildingKind.Boat;
+
+    private NightStuff Covering => (Building.Roof?.Covering ?? RoofCovering.Slate) switch { RoofCovering.Thatch => NightStuff.Thatch, RoofCovering.Tile => NightStuff.Tile, _ => NightStuff.Slate };
 
     // From millimetres about the house's middle, its front towards lesser y, to metres of the scene.
     private Vector3 At(float x, float y, float z) => _foot + (new Vector3((_cos * x) - (_sin * y), z, -((_sin * x) + (_cos * y))) / 1000);
@@ -82,49 +85,47 @@ internal sealed class NightHouse
     private IEnumerable<NightFace> Roof(float w, float d)
     {
         var rise = (float)_plan.Rise;
-        var stuff = (Building.Roof?.Covering ?? RoofCovering.Slate) switch { RoofCovering.Thatch => NightStuff.Thatch, RoofCovering.Tile => NightStuff.Tile, _ => NightStuff.Slate };
         var (x, y, eaves, ridge) = (w + Eave, d + Eave, Top - (Eave * rise / d * 0.5f), Top + rise);
         switch (Building.Roof?.Shape ?? RoofShape.Gable)
         {
             case RoofShape.Flat:
-                yield return Face(stuff, At(-w, -d, Top), At(w, -d, Top), At(w, d, Top), At(-w, d, Top));
+                yield return Face(Covering, At(-w, -d, Top), At(w, -d, Top), At(w, d, Top), At(-w, d, Top));
                 break;
             case RoofShape.Point:
-                foreach (var slope in Slopes(x, y, eaves, ridge, 0, stuff))
+                foreach (var slope in Slopes(x, y, eaves, ridge, 0))
                 {
                     yield return slope;
                 }
 
                 break;
             case RoofShape.Hip:
-                foreach (var slope in Slopes(x, y, eaves, ridge, Math.Max(0, w - d), stuff))
+                foreach (var slope in Slopes(x, y, eaves, ridge, Math.Max(0, w - d)))
                 {
                     yield return slope;
                 }
 
                 break;
             default:
-                yield return Face(stuff, At(-x, -y, eaves), At(x, -y, eaves), At(x, 0, ridge), At(-x, 0, ridge));
-                yield return Face(stuff, At(x, y, eaves), At(-x, y, eaves), At(-x, 0, ridge), At(x, 0, ridge));
+                yield return Face(Covering, At(-x, -y, eaves), At(x, -y, eaves), At(x, 0, ridge), At(-x, 0, ridge));
+                yield return Face(Covering, At(x, y, eaves), At(-x, y, eaves), At(-x, 0, ridge), At(x, 0, ridge));
                 yield return Face(NightStuff.Wall, At(w, -d, Top), At(w, d, Top), At(w, 0, ridge));
                 yield return Face(NightStuff.Wall, At(-w, d, Top), At(-w, -d, Top), At(-w, 0, ridge));
                 break;
         }
     }
 
-    private IEnumerable<NightFace> Slopes(float x, float y, float eaves, float ridge, float half, NightStuff stuff)
+    private IEnumerable<NightFace> Slopes(float x, float y, float eaves, float ridge, float half)
     {
         var (left, right) = (At(-half, 0, ridge), At(half, 0, ridge));
-        yield return half > 0 ? Face(stuff, At(-x, -y, eaves), At(x, -y, eaves), right, left) : Face(stuff, At(-x, -y, eaves), At(x, -y, eaves), left);
-        yield return half > 0 ? Face(stuff, At(x, y, eaves), At(-x, y, eaves), left, right) : Face(stuff, At(x, y, eaves), At(-x, y, eaves), left);
-        yield return Face(stuff, At(x, -y, eaves), At(x, y, eaves), right);
-        yield return Face(stuff, At(-x, y, eaves), At(-x, -y, eaves), left);
+        yield return half > 0 ? Face(Covering, At(-x, -y, eaves), At(x, -y, eaves), right, left) : Face(Covering, At(-x, -y, eaves), At(x, -y, eaves), left);
+        yield return half > 0 ? Face(Covering, At(x, y, eaves), At(-x, y, eaves), left, right) : Face(Covering, At(x, y, eaves), At(-x, y, eaves), left);
+        yield return Face(Covering, At(x, -y, eaves), At(x, y, eaves), right);
+        yield return Face(Covering, At(-x, y, eaves), At(-x, -y, eaves), left);
     }
 
     private IEnumerable<NightFace> Tower()
     {
         var radius = _w / 2;
-        var stuff = (Building.Roof?.Covering ?? RoofCovering.Slate) switch { RoofCovering.Thatch => NightStuff.Thatch, RoofCovering.Tile => NightStuff.Tile, _ => NightStuff.Slate };
         var tip = At(0, 0, Top + (float)_plan.Rise);
         (float X, float Y) Rim(int i, float r) => (r * MathF.Sin(i * MathF.Tau / RoundSides), -r * MathF.Cos(i * MathF.Tau / RoundSides));
         for (var i = 0; i < RoundSides; i++)
@@ -132,7 +133,7 @@ internal sealed class NightHouse
             var ((ax, ay), (bx, by)) = (Rim(i, radius), Rim(i + 1, radius));
             yield return Face(NightStuff.Wall, At(ax, ay, 0), At(bx, by, 0), At(bx, by, Top), At(ax, ay, Top));
             ((ax, ay), (bx, by)) = (Rim(i, radius + Eave), Rim(i + 1, radius + Eave));
-            yield return Face(stuff, At(ax, ay, Top - 1), At(bx, by, Top - 1), tip);
+            yield return Face(Covering, At(ax, ay, Top - 1), At(bx, by, Top - 1), tip);
         }
     }
 
@@ -183,7 +184,7 @@ internal sealed class NightHouse
             {
                 if (results.TryGetValue((plan.Storey, plan.Room, plan.Index), out var pane))
                 {
-                    var left = Building.Kind is BuildingKind.StreetLamp or BuildingKind.Boat ? (Lantern - plan.Window.Width.Millimetres) / 2 : plan.Left;
+                    var left = IsLantern ? (Lantern - plan.Window.Width.Millimetres) / 2 : plan.Left;
                     yield return Pane(wall, plan, (float)left, pane);
                 }
             }

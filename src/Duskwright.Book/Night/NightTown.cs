@@ -8,7 +8,8 @@ namespace Duskwright.Book.Night;
 /// <remarks>One window to a lamp, in the front; a lantern with four panes for street lamps and boats. Lamps, resistors and switches stay as they are, so currents do.</remarks>
 internal static class NightTown
 {
-    private const double Lantern = 6;
+    /// <summary>Side and height of a lantern, mm: a choice of the drawing.</summary>
+    internal const double Lantern = 6;
 
     internal static Town Of(Town town) => town with { Buildings = town.Buildings.Select(b => Described(b) ? b : Usual(b)).ToItemList() };
 
