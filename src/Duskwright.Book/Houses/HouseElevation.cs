@@ -113,7 +113,7 @@ public static class HouseElevation
         foreach (var room in plan.Rooms)
         {
             var left = Seen(wall, width, room.Left, room.Width);
-            if (room.Left > 0 && room.Left < plan.Width - 1)
+            if (room.Index > 0 && room.Left < plan.Width - 1)
             {
                 var edge = wall == WallSide.Back ? left + room.Width : left;
                 yield return new Stroke(Trace.Segment(edge, -room.Floor, edge, -room.Floor - room.Height), Inks.Hidden);

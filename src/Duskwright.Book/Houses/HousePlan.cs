@@ -11,6 +11,9 @@ internal sealed class HousePlan
     private const double UsualRise = 22;
     private const double UsualLampHeight = 0.75;
 
+    // Foam board, the thickest of what walls are cut from.
+    private const double MostWall = 5;
+
     // As the results take a lamp whose distance from its pane nobody has said.
     private const double UsualBehindPane = 20;
 
@@ -79,7 +82,9 @@ internal sealed class HousePlan
     {
         var said = storey.Rooms.Sum(r => r.Width?.Millimetres ?? 0);
         var open = storey.Rooms.Count(r => r.Width is null);
-        var left = 0.0;
+
+        // What rooms of a said width leave of the front is the walls on either side, where it is no more than such walls have.
+        var left = open == 0 && Width - said is > 0 and <= 2 * MostWall ? (Width - said) / 2 : 0.0;
         foreach (var (room, index) in storey.Rooms.Select((r, i) => (r, i)))
         {
             var depth = room.Depth?.Millimetres ?? Depth;

@@ -34,10 +34,10 @@ public static class StoreyPlans
             parts.Add(new Part(
             [
                 new Stroke(Trace.Rectangle(at, -plan.Depth, plan.Width, plan.Depth), Inks.Wall),
-                new Lettering(at + (plan.Width / 2), 5.2 * pen, storey.Name ?? (number == 0 ? "ground floor" : $"storey {number + 1}"), Inks.Heading, Anchor.Middle),
+                new Lettering(at + (plan.Width / 2), 5.2 * pen, Called(storey, number), Inks.Heading, Anchor.Middle),
             ]));
             var rooms = plan.Rooms.Where(r => r.Storey == number).ToList();
-            parts.AddRange(rooms.Select(r => Room(r, at, chosen, pen)));
+            parts.AddRange(rooms.Select(r => Room(r, Called(storey, number), at, chosen, pen)));
             parts.Add(new Part(Enum.GetValues<WallSide>().SelectMany(w => plan.Windows(w).Where(p => p.Storey == number).Select<WindowPlan, Mark>(p => Opening(plan, p, w, at, lit))).ToItemList()));
             parts.AddRange(rooms.SelectMany(r => r.Lamps.Select((l, i) => LampInHand.Of(r, i, (at + r.Left + l.FromLeft, -l.FromFront), $"lamp, {Trace.N(l.FromFront)} mm behind the front wall", chosen, pen))));
         }
@@ -45,7 +45,9 @@ public static class StoreyPlans
         return new Drawing($"{result.Building.Name}, its floors from above, the front below", -Margin, -plan.Depth - Margin, (plan.Storeys.Count * step) - Between + (2 * Margin), plan.Depth + Margin + (7 * pen), pen, parts.ToItemList());
     }
 
-    private static Part Room(RoomPlan room, double at, string? chosen, double pen)
+    private static string Called(Storey storey, int number) => storey.Name ?? (number == 0 ? "ground floor" : $"storey {number + 1}");
+
+    private static Part Room(RoomPlan room, string storey, double at, string? chosen, double pen)
     {
         var key = $"room:{room.Storey}/{room.Index}";
         var name = room.Room.Name ?? $"room {room.Index + 1}";
@@ -58,7 +60,7 @@ public static class StoreyPlans
         {
             Key = key,
             Chosen = key == chosen,
-            Words = $"{name}, {Trace.N(room.Width)} × {Trace.N(room.Depth)} mm, {room.Lamps.Count} LEDs",
+            Words = $"{name}, {storey}, {Trace.N(room.Width)} × {Trace.N(room.Depth)} mm, {room.Lamps.Count} {(room.Lamps.Count == 1 ? "LED" : "LEDs")}",
         };
     }
 

@@ -19,7 +19,11 @@ internal static class BankOnPlan
     {
         var box = Box(bank, boardWidth, boardDepth);
         var (x, y, width, height) = (box.MidX, box.MidY, box.Width, box.Height);
-        yield return new Part([new Stroke(Trace.Rectangle(x - (width / 2), y - (height / 2), width, height), Inks.Card)]);
+        yield return new Part(
+        [
+            new Stroke(Trace.Rectangle(x - (width / 2), y - (height / 2), width, height), Inks.Card),
+            .. study.Packs.Count == 0 ? (Mark[])[new Lettering(x, y + 4, "the bank, for the packs", Inks.Note, Anchor.Middle)] : [],
+        ]);
         var step = width / Math.Max(1, study.Packs.Count);
         foreach (var (pack, i) in study.Packs.Select((p, i) => (p, i)))
         {

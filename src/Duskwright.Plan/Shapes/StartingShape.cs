@@ -9,6 +9,8 @@ namespace Duskwright.Plan.Shapes;
 public sealed record StartingShape(string Name, Building Building)
 {
     private const double Wall = 2;
+    private const double LeastSide = 4;
+    private const double LeastWindow = 2;
 
     /// <summary>The shapes there are, in usual sizes of card houses.</summary>
     public static ItemList<StartingShape> All { get; } =
@@ -22,6 +24,38 @@ public sealed record StartingShape(string Name, Building Building)
         Shape("Shed", 50, 36, new Roof { Covering = RoofCovering.Tile, Rise = Mm(12) }, Storey(26, Room(50, 36, 1, Window(10, 9)))),
         Shape("Shop", 60, 50, new Roof { Covering = RoofCovering.Tile, Rise = Mm(24) }, Storey(34, Room(60, 50, 1, Window(32, 20))), Storey(28, Room(60, 50, 1, Window(9, 12), Window(9, 12)))),
     ];
+
+    /// <summary>A building that is known by its ground alone, in this shape: as many windows to a wall's length as the shape has, storeys as high, the roof as steep, and the LEDs that were counted shared over its storeys.</summary>
+    /// <param name="house">The building; its name, ground and everything electrical are kept.</param>
+    /// <returns>The building with storeys, rooms, windows, lamps and roof.</returns>
+    public Building On(Building house)
+    {
+        var (usualWide, usualDeep) = (Building.Place!.Width!.Value.Millimetres, Building.Place.Depth!.Value.Millimetres);
+        var wide = house.Place?.Width?.Millimetres ?? usualWide;
+        var deep = house.Place is { Round: true } ? wide : house.Place?.Depth?.Millimetres ?? usualDeep;
+        var storeys = Building.Storeys.Select((storey, i) => storey with { Rooms = storey.Rooms.Select(r => Fitted(r, wide, deep, usualWide, Lamps(r, house.Leds, i))).ToItemList() }).ToItemList();
+        var roof = Building.Roof! with { Rise = Building.Roof!.Rise is { } rise ? Mm(Math.Round(rise.Millimetres * deep / usualDeep)) : null };
+        var shaped = house with { Storeys = storeys, Roof = roof };
+        return shaped.DescribedLamps().Any() ? shaped with { Leds = null } : shaped;
+    }
+
+    private ItemList<Lamp> Lamps(Room room, int? counted, int storey) => counted is not { } leds
+        ? room.Lamps
+        : Enumerable.Range(0, leds).Where(i => i % Building.Storeys.Count == storey).Select(_ => new Lamp()).ToItemList();
+
+    private static Room Fitted(Room room, double wide, double deep, double usualWide, ItemList<Lamp> lamps)
+    {
+        var inside = Math.Max(LeastSide, wide - (2 * Wall));
+        var count = Math.Max(1, (int)Math.Round(room.Windows.Count * wide / usualWide));
+        var most = Math.Max(LeastWindow, Math.Floor((inside / count) - Wall));
+        return room with
+        {
+            Width = Mm(inside),
+            Depth = Mm(Math.Max(LeastSide, deep - (2 * Wall))),
+            Lamps = lamps,
+            Windows = Enumerable.Repeat(room.Windows[0] with { Width = Mm(Math.Min(room.Windows[0].Width.Millimetres, most)) }, count).ToItemList(),
+        };
+    }
 
     private static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 

@@ -9,10 +9,13 @@ namespace Duskwright.Parts;
 /// <summary>What a hand on the board may do beside dragging: come nearer, draw point by point, measure, and choose what positions snap to.</summary>
 public partial class BoardTools
 {
+    private readonly Dictionary<DraftKind, ElementReference> _begin = [];
     private Length? _right;
     private Length? _back;
     private LengthField? _first;
     private bool _missing;
+    private ElementReference _form;
+    private DraftKind? _drawn;
 
     /// <summary>Whether holes, wireways and the bank can be chosen.</summary>
     [Parameter]
@@ -49,6 +52,21 @@ public partial class BoardTools
 
     [Inject]
     private OpenTown Open { get; set; } = default!;
+
+    // Whoever begins to draw, perhaps far down in the margin, is brought to the board; whoever has done goes back to where drawing begins.
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        var was = _drawn;
+        _drawn = Draft?.Kind;
+        if (_drawn is not null && _drawn != was)
+        {
+            await _form.FocusAsync(preventScroll: true);
+        }
+        else if (_drawn is null && was is { } done && (done != DraftKind.Scale || Photographed))
+        {
+            await _begin[done].FocusAsync(preventScroll: true);
+        }
+    }
 
     private Task Snapped(ChangeEventArgs e) => SnapChanged.InvokeAsync(Open.Lengths.Steps[int.Parse(e.Value?.ToString() ?? "0", CultureInfo.InvariantCulture)]);
 

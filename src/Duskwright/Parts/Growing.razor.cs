@@ -172,7 +172,7 @@ public partial class Growing : IDisposable
 
     private void Take(GrowthEffect choice)
     {
-        var problems = Open.Apply(choice.Option.Edit);
+        var problems = Open.Apply(choice.Option.Edit, told: true);
         _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
         _told = problems.Count == 0 ? $"{choice.Option.Edit.Added.Name} is in the town: its pair stands in the cut list, the labels and the laying order." : null;
         if (problems.Count == 0)

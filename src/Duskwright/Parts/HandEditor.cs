@@ -34,7 +34,7 @@ public abstract class HandEditor : ComponentBase, IDisposable
             return false;
         }
 
-        var problems = Open.Apply(edit);
+        var problems = Open.Apply(edit, told: true);
         Wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}".Trim();
         return problems.Count == 0;
     }

@@ -17,6 +17,7 @@ public partial class HouseEditor
     private const int MostLeds = 200;
     private const int MostInTerrace = 30;
     private string? _wrong;
+    private string? _refused;
 
     [Parameter, EditorRequired]
     public Building House { get; set; } = default!;
@@ -55,14 +56,24 @@ public partial class HouseEditor
         builder.AddContent(1, label);
         builder.OpenElement(2, "input");
         builder.AddAttribute(3, "value", value);
-        builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => read(Value(e).Trim())));
+        builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e =>
+        {
+            read(Value(e).Trim());
+            _refused = _wrong is null ? null : label;
+        }));
+        if (_wrong is not null && _refused == label)
+        {
+            builder.AddAttribute(5, "aria-invalid", "true");
+            builder.AddAttribute(6, "aria-describedby", "house-refused");
+        }
+
         builder.CloseElement();
         builder.CloseElement();
     };
 
     private void Say(Building changed, string words)
     {
-        var problems = Open.Apply(new ChangeBuildings([changed], $"{House.Name}: {words}"));
+        var problems = Open.Apply(new ChangeBuildings([changed], $"{House.Name}: {words}"), told: true);
         _wrong = Told(problems);
     }
 
@@ -72,7 +83,7 @@ public partial class HouseEditor
 
     private void Along(string? wireway) => Lead(House.FeedHole, wireway, wireway is null ? "the shortest way" : $"along wireway {wireway}");
 
-    private void Lead(string? hole, string? wireway, string words) => _wrong = Told(Open.Apply(new LeadPair(House.Key, hole, wireway, $"{House.Name}: {words}")));
+    private void Lead(string? hole, string? wireway, string words) => _wrong = Told(Open.Apply(new LeadPair(House.Key, hole, wireway, $"{House.Name}: {words}"), told: true));
 
     private void Rename(string name)
     {
@@ -147,7 +158,7 @@ public partial class HouseEditor
         }
         else if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var houses) && houses is >= 2 and <= MostInTerrace)
         {
-            _wrong = Told(Open.Apply(new AddTerrace(House, houses)));
+            _wrong = Told(Open.Apply(new AddTerrace(House, houses), told: true));
         }
         else
         {
@@ -186,7 +197,7 @@ public partial class HouseEditor
         }
     }
 
-    private void Move(Placement? place, string words) => _wrong = Told(Open.Apply(new MoveBuilding(House.Key, place, $"{House.Name}: {words}")));
+    private void Move(Placement? place, string words) => _wrong = Told(Open.Apply(new MoveBuilding(House.Key, place, $"{House.Name}: {words}"), told: true));
 
     private void Put() => Move(FreePlace.For(Open.Town, House), "put on the board");
 
@@ -198,13 +209,13 @@ public partial class HouseEditor
             edit = new AddBuilding(edit.Added with { Place = FreePlace.For(Open.Town, edit.Added) });
         }
 
-        _wrong = Told(Open.Apply(edit));
+        _wrong = Told(Open.Apply(edit, told: true));
         await Chose.InvokeAsync(_wrong is null ? edit.Added.Key : House.Key);
     }
 
     private async Task Remove()
     {
-        _wrong = Told(Open.Apply(new RemoveBuildings([House])));
+        _wrong = Told(Open.Apply(new RemoveBuildings([House]), told: true));
         if (_wrong is null)
         {
             await Chose.InvokeAsync(null);

@@ -19,6 +19,7 @@ public partial class HouseTable
     private string _rows = "";
     private string? _said;
     private ItemList<string> _wrong = [];
+    private (string House, string Column)? _refused;
     private ElementReference _table;
     private DotNetObjectReference<HouseTable>? _self;
 
@@ -82,7 +83,17 @@ public partial class HouseTable
         builder.OpenElement(0, "input");
         builder.AddAttribute(1, "aria-label", $"{column} of {house.Name}");
         builder.AddAttribute(2, "value", value);
-        builder.AddAttribute(3, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => read(Value(e))));
+        builder.AddAttribute(3, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e =>
+        {
+            read(Value(e));
+            _refused = _wrong.Count == 0 ? null : (house.Key, column);
+        }));
+        if (_wrong.Count > 0 && _refused == (house.Key, column))
+        {
+            builder.AddAttribute(4, "aria-invalid", "true");
+            builder.AddAttribute(5, "aria-describedby", "list-refused");
+        }
+
         builder.CloseElement();
     };
 
@@ -91,7 +102,7 @@ public partial class HouseTable
     private void TakeIn()
     {
         var read = PastedRows.Of(Open.Town, _rows, Open.Lengths);
-        var problems = read.Edit is { } edit ? Open.Apply(edit) : [];
+        var problems = read.Edit is { } edit ? Open.Apply(edit, told: true) : [];
         if (problems.Count > 0)
         {
             _wrong = [$"{problems[0].Message} {problems[0].Remedy}"];
@@ -162,7 +173,7 @@ public partial class HouseTable
 
     private void Say(Building changed, string words)
     {
-        ItemList<Problem> problems = Open.Apply(new ChangeBuildings([changed], $"{changed.Name}: {words}"));
+        ItemList<Problem> problems = Open.Apply(new ChangeBuildings([changed], $"{changed.Name}: {words}"), told: true);
         (_said, _wrong) = (null, problems.Select(p => $"{p.Message} {p.Remedy}").Take(1).ToItemList());
     }
 

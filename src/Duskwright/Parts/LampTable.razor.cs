@@ -13,6 +13,7 @@ namespace Duskwright.Parts;
 public partial class LampTable
 {
     private string? _wrong;
+    private (string Column, string Lamp)? _refused;
 
     [Parameter, EditorRequired]
     public BuildingResult House { get; set; } = default!;
@@ -33,7 +34,17 @@ public partial class LampTable
         builder.AddAttribute(1, "aria-label", $"{column}, {spot.Name}");
         builder.AddAttribute(2, "value", Open.Lengths.Words(value));
         builder.AddAttribute(3, "placeholder", "not said");
-        builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => Read($"{column}, {spot.Name}", spot, e.Value?.ToString()?.Trim() ?? "", changed)));
+        builder.AddAttribute(4, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e =>
+        {
+            Read($"{column}, {spot.Name}", spot, e.Value?.ToString()?.Trim() ?? "", changed);
+            _refused = _wrong is null ? null : (column, spot.Name);
+        }));
+        if (_refused == (column, spot.Name))
+        {
+            builder.AddAttribute(5, "aria-invalid", "true");
+            builder.AddAttribute(6, "aria-describedby", "lamps-refused");
+        }
+
         builder.CloseElement();
     };
 
@@ -55,7 +66,7 @@ public partial class LampTable
 
     private void Say(LampSpot spot, Lamp lamp)
     {
-        var problems = Open.Apply(new HouseHand(House).Change(new HousePiece(PieceKind.Lamp, new RoomAt(spot.Storey, spot.Room), spot.Index), lamp, "change a lamp"));
+        var problems = Open.Apply(new HouseHand(House).Change(new HousePiece(PieceKind.Lamp, new RoomAt(spot.Storey, spot.Room), spot.Index), lamp, "change a lamp"), told: true);
         _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
     }
 }

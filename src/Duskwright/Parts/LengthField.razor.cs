@@ -7,6 +7,8 @@ namespace Duskwright.Parts;
 /// <summary>A field for a length, read when it is left; what will not do stays as it is typed and is told why.</summary>
 public partial class LengthField
 {
+    // Two fields of a page may have the same name.
+    private readonly string _id = $"refused-{Guid.NewGuid():N}";
     private string _typed = "";
     private string? _refused;
     private ElementReference _input;

@@ -7,6 +7,9 @@ namespace Duskwright.Parts;
 /// <summary>A finding as a margin note: mark, word, number, remedy and a button that does it.</summary>
 public partial class Note
 {
+    // A remedy alone does not say of which house or pack it speaks.
+    private readonly string _id = $"note-{Guid.NewGuid():N}";
+
     [Inject]
     private OpenTown Open { get; set; } = default!;
 

@@ -9,7 +9,7 @@ namespace Duskwright.Parts;
 /// <summary>The photograph under the board: chosen, scaled, shifted, hidden and taken away.</summary>
 public partial class PhotographEditor
 {
-    private const int MostBytes = 16 * 1024 * 1024;
+    private const int MostBytes = 16_000_000;
     private const string Shown = "Show it";
     private const string Hid = "Hide it";
     private const string Moved = "Move the photograph";
@@ -26,7 +26,7 @@ public partial class PhotographEditor
     {
         if (e.File.Size > MostBytes)
         {
-            Wrong = $"{e.File.Name} has {e.File.Size / 1048576} MB; at most {MostBytes / 1048576} MB is kept. Make it smaller first.";
+            Wrong = $"{e.File.Name} has {Math.Ceiling(e.File.Size / 1e6):0} MB; at most {MostBytes / 1_000_000} MB are kept. Make it smaller first.";
             return;
         }
 

@@ -62,7 +62,7 @@ public sealed partial class ShareAnew
 
     private void Take()
     {
-        var problems = Open.Apply(_found!.Edit!);
+        var problems = Open.Apply(_found!.Edit!, told: true);
         _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
         (_found, _compared) = problems.Count == 0 ? (null, null) : (_found, _compared);
     }

@@ -64,7 +64,7 @@ public partial class Sharing
         }
 
         var before = Open.Study.Buildings.First(b => b.Building.Key == house.Key);
-        var problems = Open.Apply(new ChangeBuildings([house with { SwitchGroup = group }], $"{house.Name}: hang it on switch {group}"));
+        var problems = Open.Apply(new ChangeBuildings([house with { SwitchGroup = group }], $"{house.Name}: hang it on switch {group}"), told: true);
         _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
         _told = problems.Count == 0 ? (house.Key, group, Told(house, before, group)) : null;
     }

@@ -12,6 +12,11 @@ public partial class Shell
 
     private Problem? _refused;
     private int _refusals;
+    private Plan.Document.Town? _seen;
+    private int? _spoiling;
+    private string? _undoing;
+    private string _told = "";
+    private string _place = "";
 
     private string Place => Navigation.ToBaseRelativePath(Navigation.Uri).Split('?', '#')[0];
 
@@ -46,6 +51,7 @@ public partial class Shell
 
     protected override void OnInitialized()
     {
+        (_seen, _place) = (Open.Town, Place);
         Open.Changed += Refresh;
         Navigation.LocationChanged += Moved;
     }
@@ -74,12 +80,54 @@ public partial class Shell
             (_refused, _refusals) = (refused, _refusals + 1);
         }
 
+        Hear();
         StateHasChanged();
     });
+
+    private void Undo()
+    {
+        _undoing = Open.UndoLabel;
+        Open.Undo();
+        Hear();
+        _undoing = null;
+    }
+
+    // What is done is told once, in one place of the page; what comes of it follows when it has been worked out, and only where it is other than before.
+    private void Hear()
+    {
+        if (_seen is { } before && !ReferenceEquals(before, Open.Town))
+        {
+            _seen = Open.Town;
+            if ((_undoing is { } back ? $"Taken back: {back}" : Open.UndoLabel) is { } label)
+            {
+                Tell(SpokenChange.Of(before, Open.Town, label, Open.Lengths));
+            }
+        }
+
+        if (Open.IsSettled && Open.Settled is { Packs.Count: > 0 } settled)
+        {
+            var spoils = settled.Findings.Count(f => f.Severity == Study.Findings.Severity.Spoils);
+            if (_spoiling is { } was && was != spoils)
+            {
+                Tell(spoils switch { 0 => "Nothing spoils the show now.", 1 => "One thing now spoils the show or can do harm.", _ => $"{spoils} things now spoil the show or can do harm." });
+            }
+
+            _spoiling = spoils;
+        }
+    }
+
+    // The same words twice are told twice.
+    private void Tell(string words) => _told = words == _told ? words + "\u00A0" : words;
 
     private void Moved(object? sender, LocationChangedEventArgs e)
     {
         Open.GoOn();
+        if (Place != _place)
+        {
+            _place = Place;
+            Tell($"{(Place.Length == 0 ? "Town" : char.ToUpperInvariant(Place[0]) + Place[1..])} is open.");
+        }
+
         Refresh();
     }
 }

@@ -103,7 +103,7 @@ public partial class WaysToWire : IDisposable
     private void Take(int group)
     {
         var edit = Taking(group).Edit;
-        var problems = Open.Apply(edit);
+        var problems = Open.Apply(edit, told: true);
         _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
         _told = problems.Count == 0 ? $"Switch {edit.SwitchGroup} is wired so." : null;
     }

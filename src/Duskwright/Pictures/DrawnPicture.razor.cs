@@ -21,6 +21,10 @@ public partial class DrawnPicture
     [Parameter]
     public EventCallback<string> Picked { get; set; }
 
+    /// <summary>The id of what tells how it is worked by keys; none where nothing can be.</summary>
+    [Parameter]
+    public string? DescribedBy { get; set; }
+
     /// <summary>Tells whether what has a key may be moved by hand; the page's script does the moving.</summary>
     [Parameter]
     public Func<string, bool>? Movable { get; set; }

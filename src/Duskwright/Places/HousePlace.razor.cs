@@ -2,6 +2,7 @@ using Duskwright.Book.Houses;
 using Duskwright.Pictures;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
+using Duskwright.Plan.Shapes;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
@@ -21,7 +22,7 @@ public partial class HousePlace
     private HousePiece? _chosen;
     private ElementReference _walls;
     private ElementReference _floors;
-    private string? _wrong;
+    private string _shape = StartingShape.All[0].Name;
 
     public HousePlace()
     {
@@ -109,19 +110,21 @@ public partial class HousePlace
         }
     });
 
+    private void TakeShape()
+    {
+        var shape = StartingShape.All.First(s => s.Name == _shape);
+        Do(new ChangeBuildings([shape.On(House!.Building)], $"{House.Building.Name}: begin from the shape {shape.Name.ToLowerInvariant()}"));
+    }
+
     private void AddStorey() => Do(DescribeStorey.OnTop(House!.Building));
 
     private void Say(Building changed) => Do(new ChangeBuildings([changed], $"{changed.Name}: roof and inside"));
 
     private void Do(TownEdit? edit)
     {
-        if (edit is null)
+        if (edit is not null)
         {
-            return;
+            Open.Apply(edit);
         }
-
-        var problems = Open.Apply(edit);
-        _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
-        StateHasChanged();
     }
 }

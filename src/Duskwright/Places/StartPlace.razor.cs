@@ -1,3 +1,4 @@
+using System.Globalization;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
 using Duskwright.Plan.Quantities;
@@ -43,6 +44,14 @@ public partial class StartPlace
         _plan = TypedPlan.Of(_text, Open.Lengths);
         _study = _plan.Study ?? _study;
     }
+
+    // What a maker who does not see the page hears while typing; the rest can be read when the hands rest.
+    private string Brief => _plan.Problems.Count switch
+    {
+        1 => "One line cannot be read.",
+        > 1 => $"{_plan.Problems.Count} lines cannot be read.",
+        _ => _study is { } s ? $"{s.Buildings.Count} {(s.Buildings.Count == 1 ? "house" : "houses")}, {s.Packs.Count} {(s.Packs.Count == 1 ? "pack" : "packs")}{(s.Packs.Where(p => p.HoursToDim is not null).MinBy(p => p.HoursToDim!.Value)?.HoursToDim is { } hours ? string.Create(CultureInfo.InvariantCulture, $", {hours.Value:0} hours to half light") : "")}." : "",
+    };
 
     private string NotCounted => _study!.Buildings.Where(b => b.Building.Leds is null && b.Lamps.Count == 0).Select(b => b.Building.Name).ToList() is { Count: > 0 } names
         ? $"Not counted: {string.Join(", ", names)}. Nobody has said how many LEDs {(names.Count == 1 ? "it has" : "they have")}: the label has a line to write the number on. A guess will do here, and can be changed later."

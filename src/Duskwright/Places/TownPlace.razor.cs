@@ -24,7 +24,6 @@ public partial class TownPlace
     private bool _ground;
     private Length? _snap;
     private BoardDraft? _draft;
-    private string? _wrong;
 
     public TownPlace() => _hand = new HandScript(Moved, Removed) { OnFramed = Framed, OnPlaced = Placed };
 
@@ -42,6 +41,9 @@ public partial class TownPlace
         ["thing", var number] when int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var i) && i < Open.Town.Board!.Scenery.Count => (at, Open.Town.Board.Scenery[i] is var lies && lies.Kind == SceneryKind.Free ? lies.Label ?? BoardDraft.Called(DraftKind.Free) : lies.Label ?? lies.Kind.ToString()),
         _ => null,
     };
+
+    // What the margin speaks of.
+    private string SpokenOf => _together.Count > 1 ? $"{_together.Count} houses together" : OnGround?.Name ?? House?.Building.Name ?? Open.Town.Name;
 
     private string Apart => Open.Town.Buildings.Where(b => _together.Contains(b.Key)).Select(b => b.Place?.At).ToList() is [{ } a, { } b]
         ? $"From middle to middle they are {Open.Lengths.Words(Length.FromMillimetres(Math.Round(Math.Sqrt(Math.Pow(a.X.Millimetres - b.X.Millimetres, 2) + Math.Pow(a.Y.Millimetres - b.Y.Millimetres, 2)))))} apart."
@@ -93,7 +95,7 @@ public partial class TownPlace
     {
         if (!key.StartsWith("corner:", StringComparison.Ordinal))
         {
-            (_together, _wrong) = ([], null);
+            _together = [];
             Look(View with { At = key == View.At ? null : key });
         }
     }
@@ -172,24 +174,7 @@ public partial class TownPlace
         }
     }
 
-    private bool Do(TownEdit? edit)
-    {
-        if (edit is null)
-        {
-            return false;
-        }
-
-        // What is kept is drawn already by the time it is known here; drawn again is only what keeps it from being made.
-        var problems = Open.Apply(edit);
-        var wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
-        if (wrong != _wrong)
-        {
-            _wrong = wrong;
-            StateHasChanged();
-        }
-
-        return problems.Count == 0;
-    }
+    private bool Do(TownEdit? edit) => edit is not null && Open.Apply(edit).Count == 0;
 
     public async ValueTask DisposeAsync()
     {

@@ -110,13 +110,14 @@ public sealed class OpenTown : IDisposable
 
     /// <summary>Makes an edit that can be undone.</summary>
     /// <param name="edit">The edit.</param>
+    /// <param name="told">Whether whoever asks for it says beside the field what stands against it, so that it is not said a second time over the page.</param>
     /// <returns>The problems the edited town would have, or what kept it from being kept; the town is then left as it was.</returns>
-    public ItemList<Problem> Apply(TownEdit edit) => Do(() =>
+    public ItemList<Problem> Apply(TownEdit edit, bool told = false) => Do(() =>
     {
         var edited = edit.Apply(Town);
         var problems = edit.Problems(Town) is { Count: > 0 } against ? against : TownChecks.Of(edited);
         return problems.Count > 0 ? problems : Change(edited, edit.Label);
-    });
+    }, told: told);
 
     /// <summary>Enters what was done, seen or read at the bench: once for each key, however often it is sent.</summary>
     /// <param name="key">The sender's mark.</param>
@@ -151,7 +152,7 @@ public sealed class OpenTown : IDisposable
         {
             _desk.GiveFile();
             return _desk.File.KeepPicture(name, bytes);
-        });
+        }, told: true);
         return (Convert.ToHexStringLower(SHA256.HashData(bytes)), problems);
     }
 
@@ -326,7 +327,7 @@ public sealed class OpenTown : IDisposable
     private static WorkingFile InMemory(Town town) => WorkingFile.InMemory(town, "Begin", TimeProvider.System);
 
     // What is refused at the bench is told to its sender, not to whoever looks at the town meanwhile.
-    private ItemList<Problem> Do(Func<ItemList<Problem>> work, bool quiet = false)
+    private ItemList<Problem> Do(Func<ItemList<Problem>> work, bool quiet = false, bool told = false)
     {
         if (_lookOnly)
         {
@@ -342,7 +343,7 @@ public sealed class OpenTown : IDisposable
             problems = work();
             if (problems.Count > 0)
             {
-                _desk.Trouble = quiet ? _desk.Trouble : problems;
+                _desk.Trouble = quiet || told ? _desk.Trouble : problems;
             }
             else if (!ReferenceEquals(_desk.File.Town, Town))
             {

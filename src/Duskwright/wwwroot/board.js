@@ -14,6 +14,8 @@ export function mount(place, listener, coarse, fine) {
     if (e.shiftKey && e.button === 0 && !e.target.closest?.('.pick') && e.target.closest?.('svg.board')) { frame(e); return; }
     const house = e.target.closest?.('.pick[data-movable]');
     if (!house || e.button !== 0) return;
+    // A finger that only wants to go on over the page would drag along whatever lies under it; what it is to move is chosen first.
+    if (e.pointerType === 'touch' && !house.classList.contains('picked') && !/^(size|corner):/.test(house.dataset.key)) return;
     const svg = house.ownerSVGElement;
     const others = house.classList.contains('picked') ? [...svg.querySelectorAll('.picked[data-movable]')].filter(o => o !== house) : [];
     held = { house, others, svg, x: e.clientX, y: e.clientY, scale: millimetres(svg), moved: false, pointer: e.pointerId };
@@ -83,7 +85,7 @@ export function mount(place, listener, coarse, fine) {
   const cancel = () => { if (held) { [held.house, ...held.others].forEach(let_go); held = null; } };
 
   const key = e => {
-    if (e.key === 'Escape') { cancel(); return; }
+    if (e.key === 'Escape') { if (held) e.preventDefault(); cancel(); return; }
     const house = e.target.closest?.('.pick[data-movable]');
     if (house && e.key === 'Delete') { e.preventDefault(); listener.invokeMethodAsync('Removed', house.dataset.key); return; }
     const step = e.shiftKey ? fine : coarse;
@@ -93,9 +95,17 @@ export function mount(place, listener, coarse, fine) {
     listener.invokeMethodAsync('Moved', house.dataset.key, ...by);
   };
 
+  // Where drawing is begun far down the page, the board comes into sight; where it is in sight already it stays under the hand.
+  place.addEventListener('focusin', e => {
+    if (!e.target.matches('.drafting')) return;
+    const svg = place.querySelector('svg.board'), top = svg.getBoundingClientRect().top;
+    if (top < 0 || top > innerHeight / 2) svg.scrollIntoView({ block: 'start' });
+  });
   place.addEventListener('click', click, true);
   place.addEventListener('pointerdown', down);
   place.addEventListener('pointermove', move);
+  // Browsers do not heed touch-action inside a drawing: what is held keeps the page from moving.
+  place.addEventListener('touchmove', e => { if (held) e.preventDefault(); }, { passive: false });
   place.addEventListener('pointerup', up);
   place.addEventListener('pointercancel', cancel);
   place.addEventListener('keydown', key);

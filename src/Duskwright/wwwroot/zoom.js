@@ -19,7 +19,7 @@ export function zoomable(place) {
   };
   const at = (svg, x, y) => new DOMPoint(x, y).matrixTransform(svg.getScreenCTM().inverse());
   const by = (svg, factor, point) => { const [x, y, w] = frame(svg); const p = point ?? { x: x + w / 2, y: y + shown[3] / 2 }; show(svg, p.x - (p.x - x) / factor, p.y - (p.y - y) / factor, w / factor); };
-  const middle = svg => { const on = document.activeElement?.closest?.('.pick'); if (!on || on.ownerSVGElement !== svg) return null; const b = on.getBoundingClientRect(); return at(svg, b.x + b.width / 2, b.y + b.height / 2); };
+  const middle = svg => { const near = document.activeElement?.closest?.('.pick'), on = near?.ownerSVGElement === svg ? near : svg.querySelector('.picked'); if (!on) return null; const b = on.getBoundingClientRect(); return at(svg, b.x + b.width / 2, b.y + b.height / 2); };
 
   place.addEventListener('wheel', e => {
     const svg = e.target.closest?.('svg.board');
@@ -35,7 +35,8 @@ export function zoomable(place) {
     const way = e.target.closest?.('[data-zoom]')?.dataset.zoom, svg = drawing();
     if (!way || !svg) return;
     frame(svg);
-    if (way === 'all') show(svg, whole[0], whole[1], whole[2]); else by(svg, way === 'in' ? 1.5 : 1 / 1.5);
+    // Nearer to what is chosen, so that no part of the board needs a hand that drags.
+    if (way === 'all') show(svg, whole[0], whole[1], whole[2]); else if (way === 'out') by(svg, 1 / 1.5); else { const p = middle(svg), w = shown[2] / 1.5; if (p) show(svg, p.x - w / 2, p.y - w / 2 * whole[3] / whole[2], w); else by(svg, 1.5); }
   });
 
   place.addEventListener('keydown', e => {

@@ -80,6 +80,26 @@ public sealed class BuildingEditTests
         });
     }
 
+    [Theory]
+    [InlineData("Cottage", 124, 92, 4)]
+    [InlineData("Cottage", 31, 40, 1)]
+    [InlineData("Hall", 56, 60, 2)]
+    [InlineData("Shop", 24, 30, 1)]
+    public void A_starting_shape_fits_the_ground_of_a_house_that_stands_already(string name, double width, double depth, int windows)
+    {
+        var ground = new Placement { At = Point.At(300, 200), Width = Length.FromMillimetres(width), Depth = Length.FromMillimetres(depth), Outline = [] };
+        var house = new Building { Name = "Reed house", Leds = 3, Place = ground, SwitchGroup = Town.Buildings[0].SwitchGroup };
+        var shaped = StartingShape.All.First(s => s.Name == name).On(house);
+        Assert.Equal((house.Name, house.Place, house.SwitchGroup), (shaped.Name, shaped.Place, shaped.SwitchGroup));
+        Assert.Equal(3, shaped.DescribedLamps().Count());
+        Assert.Null(shaped.Leds);
+        var room = shaped.Storeys[0].Rooms[0];
+        Assert.Equal(windows, room.Windows.Count);
+        Assert.True(room.Width!.Value.Millimetres < width && room.Depth!.Value.Millimetres < depth);
+        Assert.True(room.Windows.Sum(w => w.Width.Millimetres) < room.Width.Value.Millimetres);
+        Assert.Empty(TownChecks.Of(new AddBuilding(shaped).Apply(Town)));
+    }
+
     // 25.4 mm to the inch by definition.
     [Theory]
     [InlineData("2 1/2 in", 63.5)]

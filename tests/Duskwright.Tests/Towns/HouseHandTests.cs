@@ -1,6 +1,7 @@
 using Duskwright.Book.Houses;
 using Duskwright.Plan.Document;
 using Duskwright.Plan.Edits;
+using Duskwright.Plan.Quantities;
 using Duskwright.Plan.Shapes;
 using Duskwright.Study;
 using Duskwright.Study.Results;
@@ -32,8 +33,20 @@ public sealed class HouseHandTests
     public void A_window_never_leaves_its_wall_or_its_storey()
     {
         var after = HouseLayout.Windows(House(new HouseHand(House(Cottage)).Move(FirstWindow, -500, 500, onFloor: false)!.Apply(Cottage)), WallSide.Front)[0];
-        Assert.Equal(0, after.LeftMillimetres);
+        // The room is 58 of the house's 60 mm: a wall of 1 mm stands on either side.
+        Assert.Equal(1, after.LeftMillimetres);
         Assert.Equal(after.CeilingMillimetres, after.SillMillimetres + after.Window.Height.Millimetres);
+    }
+
+    [Theory]
+    [InlineData(62, 2)]
+    [InlineData(68, 5)]
+    [InlineData(70, 0)]
+    public void A_room_a_wall_narrower_than_its_house_stands_in_the_middle_of_the_front(double house, double left)
+    {
+        var placed = Cottage with { Board = new Board { Width = Length.FromMillimetres(600), Depth = Length.FromMillimetres(400) }, Buildings = [Cottage.Buildings[0] with { Place = new Placement { At = Point.At(200, 200), Width = Length.FromMillimetres(house), Depth = Length.FromMillimetres(46) } }] };
+        var (from, to, _) = HouseLayout.Share(House(placed), 0, 0, WallSide.Front);
+        Assert.Equal((left, left + 58), (from, to));
     }
 
     [Fact]

@@ -56,6 +56,16 @@ public sealed class OpenTownTests : IDisposable
     }
 
     [Fact]
+    public void What_stands_against_a_change_is_not_told_over_the_page_where_its_field_tells_it()
+    {
+        using var open = Opened(null);
+        var wrong = new ChangeBuildings([open.Town.Buildings[0] with { SwitchGroup = "nowhere" }], "Hang it elsewhere");
+        Assert.NotEmpty(open.Apply(wrong, told: true));
+        Assert.Empty(open.Trouble);
+        Assert.Equal(open.Apply(wrong), open.Trouble);
+    }
+
+    [Fact]
     public void A_town_is_worked_on_also_where_the_list_of_towns_cannot_be_kept()
     {
         var path = Path.Combine(_home.FullName, "elsewhere.town");
