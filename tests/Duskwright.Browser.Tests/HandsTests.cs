@@ -230,11 +230,18 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         var page = await app.OpenAsync("town");
         await page.GetByRole(AriaRole.Button, new() { Name = "House", Exact = true }).ClickAsync();
         await Expect(page.Locator("svg.board.placing")).ToBeVisibleAsync();
-        var board = (await page.Locator("svg.board").BoundingBoxAsync())!;
+
+        // The page may have gone on a little since the last point.
+        async Task PointAtAsync(double right, double down)
+        {
+            var board = (await page.Locator("svg.board").BoundingBoxAsync())!;
+            await page.Mouse.ClickAsync((float)(board.X + (board.Width * right)), (float)(board.Y + (board.Height * down)));
+        }
+
         var status = page.Locator(".drafting [role=status]");
         async Task PointAsync(double right, double down, string heard)
         {
-            await page.Mouse.ClickAsync((float)(board.X + (board.Width * right)), (float)(board.Y + (board.Height * down)));
+            await PointAtAsync(right, down);
             await Expect(status).ToContainTextAsync(heard);
         }
 
@@ -245,7 +252,7 @@ public sealed class HandsTests(AppFixture app) : IClassFixture<AppFixture>
         await Expect(status).ToContainTextAsync("2 points");
         await PointAsync(.16, .70, "3 points");
         await PointAsync(.10, .70, "4 points");
-        await page.Mouse.ClickAsync((float)(board.X + (board.Width * .10)), (float)(board.Y + (board.Height * .62)));
+        await PointAtAsync(.10, .62);
         await Expect(page.Locator(".margin h1")).ToHaveTextAsync("House");
         await Expect(page.Locator(".board .pick[data-key^='corner:']")).ToHaveCountAsync(4);
 
