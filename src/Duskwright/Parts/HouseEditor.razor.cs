@@ -71,13 +71,9 @@ public partial class HouseEditor
         builder.CloseElement();
     };
 
-    private void Say(Building changed, string words)
-    {
-        var problems = Open.Apply(new ChangeBuildings([changed], $"{House.Name}: {words}"), told: true);
-        _wrong = Told(problems);
-    }
+    private void Say(Func<Building, Building> change, string words) => _wrong = Told(Open.Change(House.Key, change, $"{House.Name}: {words}"));
 
-    private void StayOn(string? pack) => Say(House with { Pack = pack }, pack is null ? "any pack will do" : $"stays on pack {pack}");
+    private void StayOn(string? pack) => Say(h => h with { Pack = pack }, pack is null ? "any pack will do" : $"stays on pack {pack}");
 
     private void Through(string? hole) => Lead(hole, House.Wireway, hole is null ? "straight down" : $"through hole {hole}");
 
@@ -94,14 +90,14 @@ public partial class HouseEditor
         }
 
         // The key stays what the rest of the document calls it.
-        Say(House with { Id = House.Key, Name = name }, $"call it {name}");
+        Say(h => h with { Id = House.Key, Name = name }, $"call it {name}");
     }
 
     private void SayLeds(string text)
     {
         if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var leds) && leds <= MostLeds)
         {
-            Say(House with { Leds = leds }, $"{leds} LEDs");
+            Say(h => h with { Leds = leds }, $"{leds} LEDs");
         }
         else
         {
@@ -113,11 +109,11 @@ public partial class HouseEditor
     {
         if (text.Length == 0)
         {
-            Say(House with { Resistor = null }, "the usual resistor");
+            Say(h => h with { Resistor = null }, "the usual resistor");
         }
         else if (ResistorText.Read(text) is { } resistor)
         {
-            Say(House with { Resistor = resistor }, $"resistor {text}");
+            Say(h => h with { Resistor = resistor }, $"resistor {text}");
         }
         else
         {
@@ -129,7 +125,7 @@ public partial class HouseEditor
     {
         if (NumberText.Read(text, "°") is { } degrees && Math.Abs(degrees) <= 360)
         {
-            Move(place with { Rotation = Angle.FromDegrees(degrees) }, "turn");
+            Move(p => p with { Rotation = Angle.FromDegrees(degrees) }, "turn");
         }
         else
         {
@@ -141,14 +137,14 @@ public partial class HouseEditor
     {
         if (ground == "own")
         {
-            Move(OwnOutline.Of(place), "give it corners of its own");
+            Move(OwnOutline.Of, "give it corners of its own");
             return;
         }
 
-        Move(place with { Round = ground == "round", Outline = [] }, ground == "round" ? "make it round" : "make it a rectangle");
+        Move(p => p with { Round = ground == "round", Outline = [] }, ground == "round" ? "make it round" : "make it a rectangle");
     }
 
-    private void OneCornerMore() => Move(OwnOutline.OneMore(House.Place!), "one corner more");
+    private void OneCornerMore() => Move(OwnOutline.OneMore, "one corner more");
 
     private void SayTerrace(string text)
     {
@@ -169,15 +165,15 @@ public partial class HouseEditor
     private void Wrong(string field, string text, string allowed) =>
         _wrong = $"{field}: {(text.Length == 0 ? "nothing was typed" : $"“{text}” will not do")}; {allowed} is allowed.";
 
-    private void Length(string text, string field, Func<Length?, Building> changed)
+    private void Length(string text, string field, Func<Building, Length?, Building> changed)
     {
         if (text.Length == 0)
         {
-            Say(changed(null), $"{field} not said");
+            Say(h => changed(h, null), $"{field} not said");
         }
         else if (Open.Lengths.Read(text) is { } length)
         {
-            Say(changed(length), $"{field} {Measured(length)}");
+            Say(h => changed(h, length), $"{field} {Measured(length)}");
         }
         else
         {
@@ -185,11 +181,11 @@ public partial class HouseEditor
         }
     }
 
-    private void Placed(string text, string field, Func<Length, Placement> changed)
+    private void Placed(string text, string field, Func<Placement, Length, Placement> changed)
     {
         if (Open.Lengths.Read(text) is { } length)
         {
-            Move(changed(length), $"{field} {Measured(length)}");
+            Move(p => changed(p, length), $"{field} {Measured(length)}");
         }
         else
         {
@@ -197,9 +193,14 @@ public partial class HouseEditor
         }
     }
 
-    private void Move(Placement? place, string words) => _wrong = Told(Open.Apply(new MoveBuilding(House.Key, place, $"{House.Name}: {words}"), told: true));
+    private void Move(Func<Placement, Placement?> change, string words) => _wrong = Told(Open.Apply(
+        new MoveBuilding(
+            House.Key,
+            Open.Town.Buildings.FirstOrDefault(b => b.Key == House.Key)?.Place is { } place ? change(place) : null,
+            $"{House.Name}: {words}"),
+        told: true));
 
-    private void Put() => Move(FreePlace.For(Open.Town, House), "put on the board");
+    private void Put() => _wrong = Told(Open.Apply(new MoveBuilding(House.Key, FreePlace.For(Open.Town, House), $"{House.Name}: put on the board")));
 
     private async Task Copy()
     {

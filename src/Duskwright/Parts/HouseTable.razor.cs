@@ -1,8 +1,6 @@
 using System.Globalization;
 using Duskwright.Plan;
-using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Edits;
 using Duskwright.Plan.Lists;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
@@ -73,9 +71,9 @@ public partial class HouseTable
 
     private static string LedsWords(Building house) => house.Leds?.ToString(CultureInfo.InvariantCulture) ?? "";
 
-    private void Hang(Building house, string group) => Say(house with { SwitchGroup = group.Length > 0 ? group : null }, group.Length > 0 ? $"hang it on switch {group}" : "on no switch");
+    private void Hang(Building house, string group) => Say(house, h => h with { SwitchGroup = group.Length > 0 ? group : null }, group.Length > 0 ? $"hang it on switch {group}" : "on no switch");
 
-    private void SayState(Building house, string state) => Say(house with { State = Enum.Parse<BuildingState>(state) }, state.ToLowerInvariant());
+    private void SayState(Building house, string state) => Say(house, h => h with { State = Enum.Parse<BuildingState>(state) }, state.ToLowerInvariant());
 
     // A cell that is read when it is left; what will not do stays as it is typed.
     private RenderFragment Cell(Building house, string column, string value, Action<string> read) => builder =>
@@ -123,7 +121,7 @@ public partial class HouseTable
         }
         else
         {
-            Say(house with { Id = house.Key, Name = text }, $"call it {text}");
+            Say(house, h => h with { Id = house.Key, Name = text }, $"call it {text}");
         }
     }
 
@@ -131,7 +129,7 @@ public partial class HouseTable
     {
         if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var leds) && leds <= MostLeds)
         {
-            Say(house with { Leds = leds }, $"{leds} LEDs");
+            Say(house, h => h with { Leds = leds }, $"{leds} LEDs");
         }
         else
         {
@@ -143,11 +141,11 @@ public partial class HouseTable
     {
         if (text.Length == 0)
         {
-            Say(house with { Resistor = null }, "the usual resistor");
+            Say(house, h => h with { Resistor = null }, "the usual resistor");
         }
         else if (ResistorText.Read(text) is { } resistor)
         {
-            Say(house with { Resistor = resistor }, $"resistor {text}");
+            Say(house, h => h with { Resistor = resistor }, $"resistor {text}");
         }
         else
         {
@@ -159,11 +157,11 @@ public partial class HouseTable
     {
         if (text.Length == 0)
         {
-            Say(house with { Distance = null }, "distance not said");
+            Say(house, h => h with { Distance = null }, "distance not said");
         }
         else if (Open.Lengths.Read(text) is { } length)
         {
-            Say(house with { Distance = length }, $"{text} from the bank");
+            Say(house, h => h with { Distance = length }, $"{text} from the bank");
         }
         else
         {
@@ -171,11 +169,8 @@ public partial class HouseTable
         }
     }
 
-    private void Say(Building changed, string words)
-    {
-        ItemList<Problem> problems = Open.Apply(new ChangeBuildings([changed], $"{changed.Name}: {words}"), told: true);
-        (_said, _wrong) = (null, problems.Select(p => $"{p.Message} {p.Remedy}").Take(1).ToItemList());
-    }
+    private void Say(Building house, Func<Building, Building> change, string words) =>
+        (_said, _wrong) = (null, Open.Change(house.Key, change, $"{house.Name}: {words}").Select(p => $"{p.Message} {p.Remedy}").Take(1).ToItemList());
 
     private void Wrong(Building house, string column, string text, string allowed) =>
         (_said, _wrong) = (null, [$"{column} of {house.Name}: {(text.Length == 0 ? "nothing was typed" : $"“{text}” will not do")}; {allowed} is allowed."]);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Duskwright.Plan.Document;
-using Duskwright.Plan.Edits;
 using Duskwright.Study.Results;
 using Duskwright.Towns;
 using Microsoft.AspNetCore.Components;
@@ -64,7 +63,7 @@ public partial class Sharing
         }
 
         var before = Open.Study.Buildings.First(b => b.Building.Key == house.Key);
-        var problems = Open.Apply(new ChangeBuildings([house with { SwitchGroup = group }], $"{house.Name}: hang it on switch {group}"), told: true);
+        var problems = Open.Change(house.Key, h => h with { SwitchGroup = group }, $"{house.Name}: hang it on switch {group}");
         _wrong = problems.Count == 0 ? null : $"{problems[0].Message} {problems[0].Remedy}";
         _told = problems.Count == 0 ? (house.Key, group, Told(house, before, group)) : null;
     }

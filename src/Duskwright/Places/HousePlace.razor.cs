@@ -118,7 +118,7 @@ public partial class HousePlace
 
     private void AddStorey() => Do(DescribeStorey.OnTop(House!.Building));
 
-    private void Say(Building changed) => Do(new ChangeBuildings([changed], $"{changed.Name}: roof and inside"));
+    private void Say(Func<Building, Building> change) => Open.Change(House!.Building.Key, change, $"{House.Building.Name}: roof and inside", told: false);
 
     private void Do(TownEdit? edit)
     {

@@ -163,7 +163,7 @@ public partial class TownPlace
         }
     }
 
-    private void Say(Building house, BuildingState state) => Do(new ChangeBuildings([house with { State = state }], $"{house.Name}: {state.ToString().ToLowerInvariant()}"));
+    private void Say(Building house, BuildingState state) => Open.Change(house.Key, b => b with { State = state }, $"{house.Name}: {state.ToString().ToLowerInvariant()}", told: false);
 
     private void Uncover(bool ground)
     {

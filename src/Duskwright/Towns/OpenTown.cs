@@ -112,12 +112,18 @@ public sealed class OpenTown : IDisposable
     /// <param name="edit">The edit.</param>
     /// <param name="told">Whether whoever asks for it says beside the field what stands against it, so that it is not said a second time over the page.</param>
     /// <returns>The problems the edited town would have, or what kept it from being kept; the town is then left as it was.</returns>
-    public ItemList<Problem> Apply(TownEdit edit, bool told = false) => Do(() =>
-    {
-        var edited = edit.Apply(Town);
-        var problems = edit.Problems(Town) is { Count: > 0 } against ? against : TownChecks.Of(edited);
-        return problems.Count > 0 ? problems : Change(edited, edit.Label);
-    }, told: told);
+    public ItemList<Problem> Apply(TownEdit edit, bool told = false) => Do(() => Made(edit), told: told);
+
+    /// <summary>Says something else of a building. What another tab has said of it meanwhile is kept.</summary>
+    /// <param name="key">The building's key.</param>
+    /// <param name="change">What is said of it.</param>
+    /// <param name="label">What undo will call it.</param>
+    /// <param name="told">Whether whoever asks tells what stands against it.</param>
+    /// <returns>What stands against it.</returns>
+    public ItemList<Problem> Change(string key, Func<Building, Building> change, string label, bool told = true) =>
+        Do(() => Town.Buildings.FirstOrDefault(b => b.Key == key) is { } now
+            ? Made(new ChangeBuildings([change(now)], label))
+            : [new Problem("buildings", "gone", "The house has been taken away elsewhere meanwhile.", "Undo brings it back.")], told: told);
 
     /// <summary>Enters what was done, seen or read at the bench: once for each key, however often it is sent.</summary>
     /// <param name="key">The sender's mark.</param>
@@ -353,6 +359,13 @@ public sealed class OpenTown : IDisposable
 
         _desk.Tell();
         return problems;
+    }
+
+    private ItemList<Problem> Made(TownEdit edit)
+    {
+        var edited = edit.Apply(Town);
+        var problems = edit.Problems(Town) is { Count: > 0 } against ? against : TownChecks.Of(edited);
+        return problems.Count > 0 ? problems : Change(edited, edit.Label);
     }
 
     private ItemList<Problem> Change(Town town, string label)

@@ -46,6 +46,16 @@ public sealed class OpenTownTests : IDisposable
     }
 
     [Fact]
+    public void What_two_tabs_say_of_one_house_in_the_same_moment_is_both_kept()
+    {
+        using var open = Opened(null);
+        var key = open.Town.Buildings[0].Key;
+        Parallel.Invoke(() => open.Change(key, b => b with { Note = "mine" }, "Note it"), () => open.Change(key, b => b with { Name = "Ship chandler", Id = key }, "Call it otherwise"));
+        Assert.Equal(("mine", "Ship chandler"), (open.Town.Buildings[0].Note, open.Town.Buildings[0].Name));
+        Assert.Equal("gone", Assert.Single(open.Change("nothing", b => b, "Nothing")).Rule);
+    }
+
+    [Fact]
     public void What_was_refused_at_the_desk_still_stands_there_when_the_bench_sends_something()
     {
         using var open = Opened(null);
