@@ -47,7 +47,8 @@ public sealed class FieldsTests(AppFixture app) : IClassFixture<AppFixture>
         var text = "House\tLEDs\tDistance cm\n" + string.Join('\n', Enumerable.Range(1, 40).Select(i => $"Cot {i}\t{1 + (i % 3)}\t{20 + i}")) + "\nBarn\tmany\t20";
         await page.GetByLabel("Name of Chandlery").EvaluateAsync("(cell, text) => { const t = new DataTransfer(); t.setData('text/plain', text); cell.dispatchEvent(new ClipboardEvent('paste', { clipboardData: t, bubbles: true, cancelable: true })); }", text);
         await Expect(rows).ToHaveCountAsync(before + 40);
-        await Expect(page.Locator(".aslist [role=alert]")).ToContainTextAsync("Row 42:");
+        await Expect(page.Locator(".aslist [role=alert]")).ToContainTextAsync("Row 42, “Barn”: ");
+        await Expect(page.GetByLabel("Rows to take in")).ToBeFocusedAsync();
         await Expect(page.GetByLabel("Rows to take in")).ToHaveValueAsync("House\tLEDs\tDistance cm\nBarn\tmany\t20");
 
         var leds = page.GetByLabel("LEDs of Cot 1", new() { Exact = true });
@@ -81,11 +82,11 @@ public sealed class FieldsTests(AppFixture app) : IClassFixture<AppFixture>
 
         await SayAsync("Name of the town", "Saltmarrow by night", "Call the town Saltmarrow by night");
         await Expect(page.Locator(".margin h1")).ToHaveTextAsync("Saltmarrow by night");
-        await SayAsync("Show a day, h", "6,5 h", "Show a day, h: 6,5 h");
+        await SayAsync("Show a day, h", "6,5 h", "Hours of show a day: 6.5");
         await Expect(page.Locator(".margin .speaks").First).ToContainTextAsync("for a show of 6.5 h");
         await page.GetByLabel("Days on one set of cells").FillAsync("0");
         await page.Keyboard.PressAsync("Tab");
-        await Expect(page.Locator(".margin [role=alert]")).ToContainTextAsync("1 to 366 are allowed");
+        await Expect(page.Locator(".margin [role=alert]")).ToContainTextAsync("a whole number from 1 to 366 is allowed. It is still");
         Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id} {v.Nodes[0].Html}"));
         await undo.ClickAsync();
         await Expect(page.GetByLabel("Show a day, h")).ToHaveValueAsync("8");

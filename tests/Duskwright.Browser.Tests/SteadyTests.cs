@@ -152,7 +152,7 @@ public sealed class SteadyTests(AppFixture app) : IClassFixture<AppFixture>
     }
 
     // Seen before every picture the screen shows.
-    private static Task WatchAsync(IPage page) => page.EvaluateAsync("() => { const field = document.activeElement; window.tops = []; const look = () => { if (document.activeElement === field) tops.push(field.getBoundingClientRect().top); requestAnimationFrame(look); }; look(); }");
+    private static async Task WatchAsync(IPage page) => await page.EvaluateAsync("() => { const field = document.activeElement; window.tops = []; const look = () => { if (document.activeElement === field) tops.push(field.getBoundingClientRect().top); requestAnimationFrame(look); }; look(); }");
 
     private static Task<double> MovedAsync(IPage page) => page.EvaluateAsync<double>("() => Math.max(...tops) - Math.min(...tops)");
 }

@@ -19,6 +19,7 @@ public partial class HouseTable
     private ItemList<string> _wrong = [];
     private (string House, string Column)? _refused;
     private ElementReference _table;
+    private ElementReference _left;
     private DotNetObjectReference<HouseTable>? _self;
 
     /// <summary>Where the town is looked at from.</summary>
@@ -32,11 +33,17 @@ public partial class HouseTable
     /// <param name="text">The rows.</param>
     /// <returns>When they have been heard.</returns>
     [JSInvokable]
-    public Task Pasted(string text) => InvokeAsync(() =>
+    public Task Pasted(string text) => InvokeAsync(async () =>
     {
         _rows = text;
         TakeIn();
         StateHasChanged();
+
+        // What will not do is mended below the table, out of sight of the cell.
+        if (_rows.Length > 0)
+        {
+            await _left.FocusAsync();
+        }
     });
 
     public ValueTask DisposeAsync()

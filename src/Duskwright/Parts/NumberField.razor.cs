@@ -14,8 +14,9 @@ public partial class NumberField
     [Parameter, EditorRequired]
     public string Label { get; set; } = "";
 
+    /// <summary>The number; none where nobody has said it.</summary>
     [Parameter, EditorRequired]
-    public double Value { get; set; }
+    public double? Value { get; set; }
 
     [Parameter, EditorRequired]
     public double Least { get; set; }
@@ -30,13 +31,24 @@ public partial class NumberField
     [Parameter]
     public bool WhenLeft { get; set; }
 
+    /// <summary>Whether it may be left empty.</summary>
     [Parameter]
-    public EventCallback<double> Changed { get; set; }
+    public bool MayBeEmpty { get; set; }
+
+    /// <summary>Whether it is the second number of a ratio, which may be typed whole: 1:87.</summary>
+    [Parameter]
+    public bool Ratio { get; set; }
+
+    /// <summary>Hears a number that will do; none where it was emptied and may be.</summary>
+    [Parameter]
+    public EventCallback<double?> Changed { get; set; }
 
     // The label ends in it: "Length of the pair, cm".
     private string? Unit => Label.LastIndexOf(", ", StringComparison.Ordinal) is > 0 and var comma ? Label[(comma + 2)..] : null;
 
     private string Id => $"refused-{string.Concat(Label.Where(char.IsLetter))}";
+
+    private string Holds => WhenLeft ? $"It is still {(Value is null ? "not said" : Text(Value))}." : $"The answer is still for {Text(Value)}.";
 
     protected override void OnParametersSet()
     {
@@ -46,7 +58,7 @@ public partial class NumberField
         }
     }
 
-    private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+    private static string Text(double? value) => value?.ToString("0.######", CultureInfo.InvariantCulture) ?? "";
 
     private Task Type(ChangeEventArgs e) => WhenLeft ? Task.CompletedTask : Read(e);
 
@@ -55,7 +67,13 @@ public partial class NumberField
     private Task Read(ChangeEventArgs e)
     {
         _typed = e.Value?.ToString() ?? "";
-        if (NumberText.Read(_typed, Unit) is { } number && number >= Least && number <= Most && (!Whole || double.IsInteger(number)))
+        if (MayBeEmpty && _typed.Trim().Length == 0)
+        {
+            (_shown, _refused) = (null, null);
+            return Changed.InvokeAsync(null);
+        }
+
+        if (NumberText.Read(Ratio && _typed.TrimStart().StartsWith("1:", StringComparison.Ordinal) ? _typed.TrimStart()[2..] : _typed, Unit) is { } number && number >= Least && number <= Most && (!Whole || double.IsInteger(number)))
         {
             (_shown, _refused) = (number, null);
             return Changed.InvokeAsync(number);

@@ -29,16 +29,17 @@ public partial class TownBasics
 
     private static string? Text(ChangeEventArgs e) => e.Value?.ToString()?.Trim() is { Length: > 0 } text ? text : null;
 
-    private Town With(Show show) => Town with { Show = show };
+    private void Say(string what, double? number, Show show) => Say(what, number, Town with { Show = show });
 
-    private void Take(Town after, string words) =>
-        Do(after.Wiring == Wiring ? new DescribeTown(after.Name, after.ScaleRatio, after.Show, words) : new ChangeWiring(after.Wiring, words));
+    private void Say(string what, double? number, Town after) => Describe(after, $"{what}: {number?.ToString("0.###", CultureInfo.InvariantCulture) ?? "not said"}");
+
+    private void Describe(Town after, string words) => Do(new DescribeTown(after.Name, after.ScaleRatio, after.Show, words));
 
     private void Rename(ChangeEventArgs e)
     {
         if (Text(e) is { } name)
         {
-            Take(Town with { Name = name }, $"Call the town {name}");
+            Describe(Town with { Name = name }, $"Call the town {name}");
         }
         else
         {
@@ -64,33 +65,4 @@ public partial class TownBasics
     private void Say(Board board, Level level) => Do(new DrawGround(board with { Levels = board.Levels.Select(l => l.Id == level.Id ? level : l).ToItemList() }, $"Change level {level.Id}"));
 
     private void Remove(Board board, Level level) => Do(new DrawGround(board with { Levels = board.Levels.Where(l => l.Id != level.Id).ToItemList() }, $"One level less: {level.Id}"));
-
-    // Read when the field is left, so that what is half typed is no edit.
-    private RenderFragment Number(string label, double? value, Func<double?, Town> say, bool mayBeEmpty = false) => builder =>
-    {
-        builder.OpenElement(0, "label");
-        builder.AddContent(1, label);
-        builder.OpenElement(2, "input");
-        builder.AddAttribute(3, "value", value?.ToString("0.###", CultureInfo.InvariantCulture));
-        builder.AddAttribute(4, "inputmode", "decimal");
-        builder.AddAttribute(5, "placeholder", mayBeEmpty ? "not said" : null);
-        builder.AddAttribute(6, "onchange", EventCallback.Factory.Create<ChangeEventArgs>(this, e => Read(label, Text(e), say, mayBeEmpty)));
-        builder.CloseElement();
-        builder.CloseElement();
-    };
-
-    private void Read(string label, string? typed, Func<double?, Town> say, bool mayBeEmpty)
-    {
-        // The label ends in the unit; a scale may be typed as it is said, 1:87.
-        var unit = label.LastIndexOf(", ", StringComparison.Ordinal) is > 0 and var comma && !label.EndsWith(" 1 to", StringComparison.Ordinal) ? label[(comma + 2)..] : null;
-        var number = typed is null ? null : NumberText.Read(typed.StartsWith("1:", StringComparison.Ordinal) ? typed[2..] : typed, unit);
-        if (typed is null ? mayBeEmpty : number is not null)
-        {
-            Take(say(number), $"{label}: {typed ?? "not said"}");
-        }
-        else
-        {
-            Wrong = $"{label}: {(typed is null ? "nothing was typed" : $"“{typed}” will not do")}; a number is allowed.";
-        }
-    }
 }

@@ -9,7 +9,7 @@ namespace Duskwright.Towns;
 
 /// <summary>Rows pasted from a spreadsheet: the good ones are one edit, the bad ones stay with a sentence each.</summary>
 /// <param name="Edit">The edit; none where no row will do.</param>
-/// <param name="Sentences">What is wrong, one sentence a row.</param>
+/// <param name="Sentences">What is wrong, one sentence a row: its place as it was pasted, what it begins with, and why.</param>
 /// <param name="Left">The rows that will not do, below the headings, as they were pasted; empty where all will.</param>
 public sealed record PastedRows(TakeRows? Edit, ItemList<string> Sentences, string Left)
 {
@@ -58,7 +58,7 @@ public sealed record PastedRows(TakeRows? Edit, ItemList<string> Sentences, stri
 
         void Refuse(int number, string line, string why)
         {
-            sentences.Add(string.Create(CultureInfo.InvariantCulture, $"Row {number}: {why}"));
+            sentences.Add(string.Create(CultureInfo.InvariantCulture, $"Row {number}, “{line.Split('\t', ';', ',')[0].Trim()}”: {why}"));
             left.Add(line);
         }
     }

@@ -22,7 +22,7 @@
   // What comes or goes above it is made up for by scrolling, and where there is nothing to scroll by room left open.
   let held = null, top = 0, ours = null, room = null;
   const scroller = from => { for (let e = from.parentElement; e; e = e.parentElement) if (/auto|scroll/.test(getComputedStyle(e).overflowY) && e.scrollHeight > e.clientHeight) return e; return document.scrollingElement; };
-  const look = () => { held = document.activeElement?.matches?.(`${typed}, select, button, summary, a`) ? document.activeElement : null; if (held) top = held.getBoundingClientRect().top; };
+  const look = () => { held = document.activeElement?.matches?.(`${typed}, select`) ? document.activeElement : null; if (held) top = held.getBoundingClientRect().top; };
   const moved = () => held.getBoundingClientRect().top - top;
   const keep = () => {
     if (!held?.isConnected || document.activeElement !== held) { look(); return; }

@@ -145,7 +145,7 @@ public sealed class LeafTests : BunitContext
     public void A_number_is_typed_as_makers_write_it(string typed, double number)
     {
         var told = 0.0;
-        var field = Render<NumberField>(p => p.Add(f => f.Label, "Length of the pair, cm").Add(f => f.Value, 3).Add(f => f.Least, 0.5).Add(f => f.Most, 500).Add(f => f.Changed, n => told = n));
+        var field = Render<NumberField>(p => p.Add(f => f.Label, "Length of the pair, cm").Add(f => f.Value, 3).Add(f => f.Least, 0.5).Add(f => f.Most, 500).Add(f => f.Changed, n => told = n!.Value));
         field.Find("input").Input(typed);
         Assert.Equal(number, told, 1e-9);
     }
@@ -183,12 +183,26 @@ public sealed class LeafTests : BunitContext
     [Fact]
     public void A_number_of_a_pack_half_typed_is_no_edit()
     {
-        var heard = new List<double>();
+        var heard = new List<double?>();
         var field = Render<NumberField>(p => p.Add(f => f.Label, "Charge left, %").Add(f => f.Value, 100).Add(f => f.Least, 1).Add(f => f.Most, 100).Add(f => f.WhenLeft, true).Add(f => f.Changed, heard.Add));
         field.Find("input").Input("8");
         field.Find("input").Input("85");
         Assert.Empty(heard);
         field.Find("input").Change("85 %");
         Assert.Equal([85], heard);
+    }
+
+    [Fact]
+    public void A_number_nobody_has_said_is_an_empty_field_and_one_emptied_is_not_said_any_more()
+    {
+        var heard = new List<double?>();
+        var field = Render<NumberField>(p => p.Add(f => f.Label, "Scale 1 to").Add(f => f.Value, null).Add(f => f.Least, 1).Add(f => f.Most, 2000).Add(f => f.MayBeEmpty, true).Add(f => f.Ratio, true).Add(f => f.WhenLeft, true).Add(f => f.Changed, heard.Add));
+        Assert.Equal(("", "not said"), (field.Find("input").GetAttribute("value"), field.Find("input").GetAttribute("placeholder")));
+        field.Find("input").Change("1:87");
+        field.Find("input").Change("");
+        Assert.Equal([87, null], heard);
+        field.Find("input").Change("0");
+        Assert.EndsWith("from 1 to 2000 is allowed. It is still not said.", field.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(2, heard.Count);
     }
 }

@@ -53,7 +53,7 @@ public sealed class PastedRowsTests
         var read = PastedRows.Of(Town, "house\tLEDs\r\nBarn\tmany\r\nForge\t2\r\nForge\t3\r\nEel house\t5\r\n");
         Assert.Equal(["Forge"], read.Edit!.Buildings.Select(b => b.Name));
         Assert.Equal(3, read.Sentences.Count);
-        Assert.StartsWith("Row 2:", read.Sentences[0], StringComparison.Ordinal);
+        Assert.StartsWith("Row 2, “Barn”: ", read.Sentences[0], StringComparison.Ordinal);
         Assert.Contains("earlier row", read.Sentences[1], StringComparison.Ordinal);
         Assert.Contains("Eel house has 2 LEDs drawn in its rooms", read.Sentences[2], StringComparison.Ordinal);
         Assert.Equal("house\tLEDs\nBarn\tmany\nForge\t3\nEel house\t5", read.Left);
