@@ -87,13 +87,13 @@ public sealed class SteadyTests(AppFixture app) : IClassFixture<AppFixture>
         await page.GetByLabel("Called").FillAsync("Beacon");
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.PressAsync("Enter");
-        await Expect(Thing(page, "beacon")).ToBeFocusedAsync();
+        await GoesOnAsync(page, "Beacon");
         await page.GetByText("Change it").PressAsync("Enter");
         await page.GetByRole(AriaRole.Button, new() { Name = "One more like it" }).PressAsync("Enter");
-        await Expect(Thing(page, "beacon-2")).ToBeFocusedAsync();
+        await GoesOnAsync(page, "Beacon 2");
         await page.GetByText("Change it").PressAsync("Enter");
         await page.GetByRole(AriaRole.Button, new() { Name = "Remove it" }).PressAsync("Enter");
-        await Expect(page.Locator(".margin h1")).ToBeFocusedAsync();
+        await GoesOnAsync(page, "Saltmarrow");
 
         // Drawn by typed corners it goes on by arrow keys.
         await page.GetByRole(AriaRole.Button, new() { Name = "House", Exact = true }).PressAsync("Enter");
@@ -134,6 +134,13 @@ public sealed class SteadyTests(AppFixture app) : IClassFixture<AppFixture>
 
         await Expect(undo).ToHaveCountAsync(0);
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Redo", Exact = true })).ToBeFocusedAsync();
+    }
+
+    // What is spoken of has the focus, in the margin or on the board.
+    private static async Task GoesOnAsync(IPage page, string about)
+    {
+        await Expect(page.Locator(".margin h1")).ToHaveTextAsync(about);
+        await Expect(page.Locator(".margin:focus, .margin :focus, .board .pick.picked:focus")).ToHaveCountAsync(1);
     }
 
     private static ILocator Thing(IPage page, string key) => page.Locator($".board .pick[data-key='{key}']");
