@@ -25,6 +25,7 @@ public sealed class TownStudy
     private readonly Lazy<CircuitResults> _circuits;
     private readonly Lazy<RunCompany> _company;
     private readonly Lazy<ItemList<BuildingResult>> _buildings;
+    private readonly Lazy<ItemList<PaneResult>> _panes;
     private readonly Lazy<ItemList<PackResult>> _packs;
     private readonly Lazy<ItemList<Finding>> _findings;
     private readonly Lazy<ItemList<PaneSight>> _sights;
@@ -46,6 +47,7 @@ public sealed class TownStudy
         _circuits = new(() => CircuitResults.Of(_resolved.Value, _memo));
         _company = new(() => new RunCompany(_resolved.Value));
         _buildings = new(() => BuildingResults.Of(_resolved.Value, _circuits.Value, _company.Value, _memo));
+        _panes = new(() => Buildings.AsParallel().AsOrdered().SelectMany(b => b.Panes).ToItemList());
         _packs = new(() => PackResults.Of(_resolved.Value, _circuits.Value, _memo));
         _findings = new(() => FindingRules.Of(this, _memo));
         _sights = new(() => PaneSights.Of(_resolved.Value, _circuits.Value, Buildings));
@@ -67,7 +69,7 @@ public sealed class TownStudy
     public ItemList<LampResult> Lamps => Buildings.SelectMany(b => b.Lamps).ToItemList();
 
     /// <summary>Every described pane with a lamp behind it, by building in the order of the document.</summary>
-    public ItemList<PaneResult> Panes => Buildings.SelectMany(b => b.Panes).ToItemList();
+    public ItemList<PaneResult> Panes => _panes.Value;
 
     /// <summary>What is seen through each pane from where people stand, in the order of <see cref="Panes"/>.</summary>
     public ItemList<PaneSight> Sights => _sights.Value;

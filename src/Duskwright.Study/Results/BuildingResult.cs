@@ -21,7 +21,7 @@ public sealed record BuildingResult
     public required ItemList<LampResult> Lamps { get; init; }
 
     /// <summary>Its panes with a lamp behind them, storey by storey, room by room; a room solved for its windows as described.</summary>
-    public ItemList<PaneResult> Panes { get; init; } = [];
+    public ItemList<PaneResult> Panes => PanesLater.Value;
 
     /// <summary>The supply that feeds it; none where it is not shared out, or where its lamps hang on several.</summary>
     public string? Supply { get; init; }
@@ -43,6 +43,9 @@ public sealed record BuildingResult
 
     /// <summary>What to touch to what and what should light, in order of the work.</summary>
     public ItemList<TestPoint> Tests => TestsLater.Value;
+
+    /// <summary>A town is drawn and answers to the hand before the light of its rooms is worked out.</summary>
+    internal Later<ItemList<PaneResult>> PanesLater { get; init; } = new(() => []);
 
     /// <summary>They are asked for at the bench and on paper, and not by what follows the hand.</summary>
     internal Later<ItemList<TestPoint>> TestsLater { get; init; } = new(() => []);

@@ -30,9 +30,8 @@ internal static class BuildingResults
         Dictionary<(string Supply, string Part), double> brightest, RunCompany company, Memo memo)
     {
         var building = resolved.Building;
-        var lamps = resolved.Lamps.Select(l => Lamp(town, l, circuits, brightest)).ToList();
         var panes = PaneResults.Of(resolved, circuits, memo);
-        lamps = [.. lamps.Select((l, i) => WithPane(resolved.Lamps[i], l, panes, resolved))];
+        var lamps = Lamps(town, resolved, circuits, brightest, panes);
         var supplies = lamps.Select(l => l.Supply).Distinct().ToList();
         var supply = supplies.Count == 1 ? supplies[0] : null;
         var fed = lamps.Count > 0 && lamps.All(l => l.Current is not null);
@@ -47,7 +46,7 @@ internal static class BuildingResults
             Number = number,
             Code = code,
             Lamps = lamps.ToItemList(),
-            Panes = panes,
+            PanesLater = panes,
             Supply = supply,
             Circuit = supply is null ? 0 : town.Supplies.Select(s => s.Id).ToList().IndexOf(supply) + 1,
             Current = current,
@@ -64,7 +63,7 @@ internal static class BuildingResults
                     current,
                     Figure.Given("one conductor with its joints", resolved.Pair.ConductorOhms.Typical, "Ω", $"{resolved.Pair.Wire.Name}: {resolved.Pair.Wire.Source}", resolved.Pair.Wire.Certainty)
                         .Between(resolved.Pair.ConductorOhms.Low, resolved.Pair.ConductorOhms.High)),
-            TestsLater = new(() => TestPoints.Of(lamps, panes, building, queries, supplied)),
+            TestsLater = new(() => TestPoints.Of(lamps, panes.Value, building, queries, supplied)),
         };
     }
 
@@ -89,6 +88,9 @@ internal static class BuildingResults
             ? Figure.Given("lost in the pairs on the way", volts, "V", "the circuit solved with the pairs this house shares", Certainty.Computed).Between(Drop(place, place.Low)!.Value, Drop(place, place.High)!.Value)
             : null;
     }
+
+    private static List<LampResult> Lamps(Town town, ResolvedBuilding resolved, CircuitResults circuits, Dictionary<(string Supply, string Part), double> brightest, Later<ItemList<PaneResult>> panes) =>
+        [.. resolved.Lamps.Select(l => Lamp(town, l, circuits, brightest) with { PaneLater = LampPane.Of(l, resolved, panes) })];
 
     private static LampResult Lamp(
         Town town, ResolvedLamp lamp, CircuitResults circuits, Dictionary<(string Supply, string Part), double> brightest)
@@ -121,25 +123,6 @@ internal static class BuildingResults
             ResistorPower = lamp.ResistorOhms.Typical > 0 ? Figure.From(Laws.HeatInResistor, "heat in the resistor", "W", current, resistor) : null,
             LightShares = place.Run.Fades[circuitLamp.Pack].Shares[place.Index],
             Evenness = Lightness.OfShare(point.Light / brightest[(result.Supply!, lamp.Part.Id)]),
-        };
-    }
-
-    // A lamp speaks for the brightest pane of its room.
-    private static LampResult WithPane(ResolvedLamp resolved, LampResult lamp, ItemList<PaneResult> panes, ResolvedBuilding building)
-    {
-        var pane = panes.Where(p => p.Storey == resolved.Storey && p.Room == resolved.Room && p.Lamps.Any(l => l.Lamp == lamp.Name)).MaxBy(p => p.Luminance.Value);
-        if (pane is null)
-        {
-            return lamp;
-        }
-
-        var window = building.Building.Storeys[pane.Storey].Rooms[pane.Room].Windows[pane.Window];
-        return lamp with
-        {
-            PaneLuminance = pane.Luminance,
-            ReadsAsLitTo = pane.ReadsAsLitTo,
-            DotShows = resolved.Aim == LampAim.AtPane
-                && BareLamp.ShowsAsDot(PaneQuery.Sheet(window.Pane).Haze, resolved.BehindPaneMetres ?? RoomLayout.UsualBehindPane, pane.HotSpotRatio),
         };
     }
 

@@ -47,14 +47,17 @@ public sealed record LampResult
     public double? Evenness { get; init; }
 
     /// <summary>Whether the bare lamp shows as a dot through its pane.</summary>
-    public bool DotShows { get; init; }
+    public bool DotShows => PaneLater.Value.DotShows;
 
     /// <summary>Share of its light at the start that is left, at each of its pack's <see cref="Fade.Hours"/>.</summary>
     public ItemList<double> LightShares { get; init; } = [];
 
     /// <summary>Mean luminance of the brightest pane it lights at the start, cd/m²; none without a window.</summary>
-    public Figure? PaneLuminance { get; init; }
+    public Figure? PaneLuminance => PaneLater.Value.Luminance;
 
     /// <summary>Light in the room up to which that pane still reads as lit, lx.</summary>
-    public Figure? ReadsAsLitTo { get; init; }
+    public Figure? ReadsAsLitTo => PaneLater.Value.ReadsAsLitTo;
+
+    /// <summary>Its currents are known long before the light of its room.</summary>
+    internal Later<LampPane> PaneLater { get; init; } = LampPane.Unlit;
 }

@@ -6,8 +6,13 @@ namespace Duskwright.Study.Results;
 /// <param name="Hour">Hours burnt.</param>
 /// <param name="Lamps">Each lamp fed by a supply, in the order of the lamps.</param>
 /// <param name="Packs">Each supply with lamps.</param>
-/// <param name="Panes">Each pane, in the order of <see cref="TownStudy.Panes"/>.</param>
-public sealed record Moment(double Hour, ItemList<LampAtMoment> Lamps, ItemList<PackAtMoment> Packs, ItemList<PaneAtMoment> Panes);
+public sealed record Moment(double Hour, ItemList<LampAtMoment> Lamps, ItemList<PackAtMoment> Packs)
+{
+    /// <summary>Each pane, in the order of <see cref="TownStudy.Panes"/>.</summary>
+    public ItemList<PaneAtMoment> Panes => PanesLater.Value;
+
+    internal Later<ItemList<PaneAtMoment>> PanesLater { get; init; } = new(() => []);
+}
 
 /// <summary>A pane at one hour; its colour and its map's shape are those of its result.</summary>
 /// <param name="Building">Its building.</param>

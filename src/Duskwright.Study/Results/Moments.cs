@@ -9,7 +9,6 @@ internal static class Moments
     internal static Moment Of(TownStudy study, double hour, double? roomLux)
     {
         var fades = study.Packs.Where(p => p.Fade is not null).ToDictionary(p => p.Supply.Id, p => p.Fade!, StringComparer.Ordinal);
-        var panes = study.Buildings.SelectMany(b => b.Panes.Select(pane => AtHour(pane, b, fades, hour, roomLux))).ToItemList();
         var lamps = study.Lamps.Where(l => l.Supply is not null && fades.ContainsKey(l.Supply)).Select(lamp =>
         {
             var share = fades[lamp.Supply!].At(lamp.LightShares, hour);
@@ -22,7 +21,10 @@ internal static class Moments
             p.Fade.At(p.Fade.Amperes, hour),
             p.Fade.At(p.Fade.ChargeLeft, hour),
             p.Fade.At(p.Fade.WorstLightness, hour)));
-        return new Moment(hour, lamps.ToItemList(), packs.ToItemList(), panes);
+        return new Moment(hour, lamps.ToItemList(), packs.ToItemList())
+        {
+            PanesLater = new(() => study.Buildings.SelectMany(b => b.Panes.Select(pane => AtHour(pane, b, fades, hour, roomLux))).ToItemList()),
+        };
     }
 
     private static PaneAtMoment AtHour(PaneResult pane, BuildingResult building, Dictionary<string, Fade> fades, double hour, double? roomLux)

@@ -24,8 +24,8 @@ internal static class PaneResults
             .SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer())))
             .ToItemList();
 
-    internal static ItemList<PaneResult> Of(ResolvedBuilding resolved, CircuitResults circuits, Memo memo) =>
-        Rooms(resolved, circuits).SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer()))).ToItemList();
+    internal static Later<ItemList<PaneResult>> Of(ResolvedBuilding resolved, CircuitResults circuits, Memo memo) =>
+        new(() => Rooms(resolved, circuits).SelectMany(room => Panes(resolved.Building, room, memo.Get(room.Query, q => q.Answer()))).ToItemList());
 
     internal static IEnumerable<LampRoom> Rooms(ResolvedBuilding resolved, CircuitResults circuits)
     {

@@ -59,6 +59,9 @@ public partial class TownPlace
 
     private HashSet<string> Unrouted => Open.Town.Buildings.Where(b => b.Place is not null).Select(b => b.Key).Except(Open.Town.Routes.Select(r => r.Building)).ToHashSet(StringComparer.Ordinal);
 
+    // Just after opening the town is drawn before the light of its rooms is known.
+    protected override double? RoomLux => Open.Settled is null ? null : View.Lux;
+
     // Findings take their time; until they have caught up those of before the last change stand.
     private ItemList<Finding> Findings => Open.Settled?.Findings ?? [];
 
@@ -68,7 +71,7 @@ public partial class TownPlace
 
     private BuildingResult? House => Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == View.At);
 
-    private string AsOf => Open.IsSettled ? "" : Open.Settled is null ? "What is worth saying is being worked out." : "What is said here is as of before the last change; it is being worked out again.";
+    private string AsOf => Open.IsSettled ? "" : Open.Settled is null ? "Which windows still read as lit, and what is worth saying, is being worked out." : "What is said here is as of before the last change; it is being worked out again.";
 
     private string Worst
     {

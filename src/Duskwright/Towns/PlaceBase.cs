@@ -9,7 +9,7 @@ namespace Duskwright.Towns;
 public abstract class PlaceBase : ComponentBase, IDisposable
 {
     // A page asks for its hour many times over while it is drawn.
-    private (TownStudy? Study, double Hour, double Lux) _asked;
+    private (TownStudy? Study, double Hour, double? Lux) _asked;
     private Moment? _moment;
 
     [Inject]
@@ -22,11 +22,14 @@ public abstract class PlaceBase : ComponentBase, IDisposable
 
     protected double Hours => Open.Town.Show.HoursPerDay.Hours;
 
+    // What reads as lit is left open where the place can do without it: it takes the light of every room.
+    protected virtual double? RoomLux => View.Lux;
+
     protected Moment Moment
     {
         get
         {
-            var asked = (Open.Study, View.Hour, View.Lux);
+            var asked = (Open.Study, View.Hour, Lux: RoomLux);
             if (_moment is null || asked != _asked)
             {
                 (_asked, _moment) = (asked, asked.Study.At(asked.Hour, asked.Lux));
