@@ -26,12 +26,13 @@ public sealed class WorkingFile : IDisposable
     private readonly WriterLock? _right;
     private readonly TimeProvider _clock;
     private SortedDictionary<string, string> _pieces;
+    private bool _closed;
 
-    internal WorkingFile(string? path, SqliteConnection connection, WriterLock? right, TimeProvider clock)
+    internal WorkingFile(string? path, SqliteConnection connection, WriterLock? right, TimeProvider clock, Town? read = null)
     {
         (Path, _connection, _right, _clock) = (path, connection, right, clock);
         _pieces = HistoryTable.Pieces(connection);
-        Town = Entities.Town(_pieces).Town!;
+        Town = read ?? Entities.Town(_pieces).Town!;
         Head = HistoryTable.Head(connection);
         Next = HistoryTable.Next(connection, Head.Id);
     }
@@ -207,6 +208,12 @@ public sealed class WorkingFile : IDisposable
     /// <summary>Closes the file; another may then open it.</summary>
     public void Dispose()
     {
+        if (_closed)
+        {
+            return;
+        }
+
+        _closed = true;
         _connection.Dispose();
         if (Path is not null && _right is not null)
         {

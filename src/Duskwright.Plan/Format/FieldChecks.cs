@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization.Metadata;
 using Duskwright.Plan.Checks;
@@ -8,6 +9,9 @@ namespace Duskwright.Plan.Format;
 /// <summary>Finds, all at once, fields that a town does not have, fields that it lacks, and values that are not of their field's kind.</summary>
 internal static class FieldChecks
 {
+    // A large town has thousands of things of a few dozen types.
+    private static readonly ConcurrentDictionary<Type, Form> Forms = [];
+
     internal static ItemList<Problem> Of(JsonObject document)
     {
         var problems = new List<Problem>();
@@ -17,26 +21,21 @@ internal static class FieldChecks
 
     private static void Walk(JsonNode? node, Type type, string path, List<Problem> problems)
     {
-        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ItemList<>))
+        var form = Forms.GetOrAdd(type, Form.Of);
+        if (form.Item is not null)
         {
-            WalkList(node, type.GetGenericArguments()[0], path, problems);
-            return;
+            WalkList(node, form.Item, path, problems);
         }
-
-        var info = TownJsonOptions.Shared.GetTypeInfo(Nullable.GetUnderlyingType(type) ?? type);
-        if (info.Kind != JsonTypeInfoKind.Object)
+        else if (form.Fields is null)
         {
             if (ValueWords.WhyNot(node, type) is { } expected)
             {
                 problems.Add(new Problem(path, "wrong-value", $"{LastName(path)} is {Shown(node)}; {expected} is allowed.", "Compare it with the examples or with the schema."));
             }
-
-            return;
         }
-
-        if (node is JsonObject fields)
+        else if (node is JsonObject fields)
         {
-            WalkFields(fields, info, path, problems);
+            WalkFields(fields, form, path, problems);
         }
         else
         {
@@ -58,9 +57,9 @@ internal static class FieldChecks
         }
     }
 
-    private static void WalkFields(JsonObject fields, JsonTypeInfo info, string path, List<Problem> problems)
+    private static void WalkFields(JsonObject fields, Form form, string path, List<Problem> problems)
     {
-        var known = info.Properties.Where(p => p.Get is not null).ToDictionary(p => p.Name, StringComparer.Ordinal);
+        var known = form.Fields!;
         var guessed = new List<string?>();
         foreach (var (name, value) in fields)
         {
@@ -78,7 +77,7 @@ internal static class FieldChecks
             }
         }
 
-        foreach (var missing in info.Properties.Where(p => p.IsRequired && !fields.ContainsKey(p.Name) && !guessed.Contains(p.Name)))
+        foreach (var missing in form.Required.Where(p => !fields.ContainsKey(p.Name) && !guessed.Contains(p.Name)))
         {
             problems.Add(new Problem(
                 path.Length == 0 ? missing.Name : $"{path}.{missing.Name}",
@@ -156,5 +155,22 @@ internal static class FieldChecks
         }
 
         return row[^1];
+    }
+
+    /// <summary>What is allowed in the place of a value of a type: the items of a list, or fields by name, or neither.</summary>
+    private sealed record Form(Type? Item, Dictionary<string, JsonPropertyInfo>? Fields, List<JsonPropertyInfo> Required)
+    {
+        internal static Form Of(Type type)
+        {
+            if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ItemList<>))
+            {
+                return new(type.GetGenericArguments()[0], null, []);
+            }
+
+            var info = TownJsonOptions.Shared.GetTypeInfo(Nullable.GetUnderlyingType(type) ?? type);
+            return info.Kind == JsonTypeInfoKind.Object
+                ? new(null, info.Properties.Where(p => p.Get is not null).ToDictionary(p => p.Name, StringComparer.Ordinal), [.. info.Properties.Where(p => p.IsRequired)])
+                : new(null, null, []);
+        }
     }
 }

@@ -85,9 +85,10 @@ internal static class WorkingFileOpening
                 return Refused(Refusal.OpenElsewhere(path));
             }
 
+            Town? town;
             using (var looking = Connections.ToLook(path, writerElsewhere: false))
             {
-                var (town, problems) = SoundTown(path, looking);
+                (town, var problems) = SoundTown(path, looking);
                 if (town is null)
                 {
                     return new WorkingFileResult(null, problems);
@@ -95,7 +96,9 @@ internal static class WorkingFileOpening
 
                 if (SchemaSteps.Ran(looking) < SchemaSteps.Newest)
                 {
+                    // What a step makes of it is read again.
                     CopyAside(path, looking);
+                    town = null;
                 }
             }
 
@@ -107,7 +110,7 @@ internal static class WorkingFileOpening
                 transaction.Commit();
             }
 
-            var file = new WorkingFile(path, connection, right, clock);
+            var file = new WorkingFile(path, connection, right, clock, town);
             Holder.Say(path, clock, null);
             (connection, right) = (null, null);
             return new WorkingFileResult(file, []);

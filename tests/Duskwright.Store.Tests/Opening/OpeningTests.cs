@@ -56,6 +56,18 @@ public sealed class OpeningTests : IDisposable
         Assert.Null(Holder.Of(_shelf.Town));
     }
 
+    [Fact]
+    public void Closed_twice_it_lets_go_once_and_leaves_the_next_who_has_it_alone()
+    {
+        var first = _shelf.Begun(Shelf.Saltmarrow);
+        first.Dispose();
+        using var next = WorkingFile.Open(_shelf.Town, TimeProvider.System).File!;
+        next.SayWhere("http://127.0.0.1:5187");
+        first.Dispose();
+        Assert.Equal(5187, Holder.Of(_shelf.Town)!.Link!.Port);
+        Assert.Equal("open-elsewhere", Shelf.Refused(WorkingFile.Open(_shelf.Town, TimeProvider.System)).Rule);
+    }
+
     // What lies beside a town may have been put there by anybody.
     [Theory]
     [InlineData("{")]
