@@ -15,7 +15,8 @@ return args switch
     ["faults"] => FaultsBenchmark.Run(),
     ["circuits"] => CircuitsBenchmark.Run(),
     ["calendar", .. var rest] => CalendarBenchmark.Run(Folder(rest)),
-    ["editing"] => await EditingBenchmark.RunAsync(),
+    ["editing"] => await EditingBenchmark.RunAsync(null),
+    ["editing", "--program", var program] => await EditingBenchmark.RunAsync(program),
     ["kills"] => KillsBenchmark.Run(),
 
     // The kills benchmark runs itself as its writer.
@@ -30,6 +31,6 @@ static string? Folder(string[] words) => Array.IndexOf(words, "--instances") is 
 
 static int Usage()
 {
-    Console.Error.WriteLine("Name a room: book, circuits, cells, editing, faults, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
+    Console.Error.WriteLine("Name a room: book, circuits, cells, editing [--program DLL], faults, light, study, harness [--instances DIR] [--all], calendar [--instances DIR], kills.");
     return 2;
 }

@@ -1,10 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
-using Duskwright.Serve;
 using Duskwright.Store;
-using Duskwright.Towns;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 using Spectre.Console;
 
@@ -24,8 +21,15 @@ internal static class EditingBenchmark
     private const double MostSlow = 3000;
     private const double MostOpen = 3000;
 
-    internal static async Task<int> RunAsync()
+    internal static async Task<int> RunAsync(string? program)
     {
+        program ??= Path.Combine(AppContext.BaseDirectory, "Duskwright.dll");
+        if (!File.Exists(program))
+        {
+            await Console.Error.WriteLineAsync($"There is no program at {program}; ./run makes one at artifacts/run/Duskwright.dll.");
+            return 2;
+        }
+
         var folder = Directory.CreateTempSubdirectory("duskwright-editing");
         try
         {
@@ -37,14 +41,12 @@ internal static class EditingBenchmark
             page.SetDefaultTimeout(PatienceMilliseconds);
 
             var began = Stopwatch.GetTimestamp();
-            using var town = OpenTown.FromFile(path).Town!;
-            await using var app = ServeApp.Build(new WebApplicationOptions { ApplicationName = "Duskwright", ContentRootPath = AppContext.BaseDirectory }, town);
-            app.Urls.Add("http://127.0.0.1:0");
-            await app.StartAsync();
-            await page.GotoAsync($"{app.Urls.First()}/town");
+            using var served = await ServedProgram.StartAsync(program, path, folder.FullName);
+            await page.GotoAsync($"{served.Address}/town");
             await page.Locator(".app[data-live=yes]").WaitForAsync();
             var open = Stopwatch.GetElapsedTime(began).TotalMilliseconds;
             await Settled(page);
+            var said = Stopwatch.GetElapsedTime(began).TotalMilliseconds - open;
 
             await page.EvaluateAsync(HandClock.Script);
             for (var i = 0; i < Drags; i++)
@@ -56,6 +58,7 @@ internal static class EditingBenchmark
             await page.CloseAsync();
             var table = new Table().AddColumns("claim", "goal", "measured", "holds");
             var holds = Row(table, $"open: file, program and page of {LargeTown.Houses} houses and {LargeTown.Houses * LargeTown.LampsPerHouse} lamps, until it answers to the hand", "under 3000 ms", [open], 1, MostOpen)
+                & Row(table, "light and what is worth saying have followed", "within 3000 ms", [said], 1, MostSlow)
                 & Row(table, "dragging is drawn", "within 50 ms, 95 of 100", times.Drawn, 0.95, MostDrawn)
                 & Row(table, "figures of the house set down and of its pack are on the screen", "within 150 ms, 95 of 100", times.Fast, 0.95, MostFast)
                 & Row(table, "everything else has caught up", "within 3000 ms", times.Slow, 1, MostSlow);

@@ -18,7 +18,7 @@ internal static class CommandLine
             StudyCommand.Create(),
             BookCommand.Create(),
             NightCommand.Create(),
-            SumsCommand.Create(),
+            SumsCommand.Create(asked: args.Contains(SumsCommand.Word)),
             ImportCommand.Create(),
             SchemaCommand.Create(),
             ServeCommand.Create(),

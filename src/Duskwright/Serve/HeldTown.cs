@@ -20,10 +20,12 @@ public sealed class HeldTown(string path, string file)
     public static HeldTown? Of(string? path, ItemList<Problem> problems) =>
         path is not null && problems is [{ Rule: "open-elsewhere", Place: var file }] ? new HeldTown(path, file) : null;
 
-    /// <summary>Stands before every page until the maker has chosen.</summary>
-    /// <param name="app">The app.</param>
+    /// <summary>Answers in place of every page until the maker has chosen.</summary>
+    /// <param name="context">What is asked.</param>
     /// <param name="open">The town that is shown once they have.</param>
-    internal void StandBefore(WebApplication app, OpenTown open) => app.Use(async (context, next) =>
+    /// <param name="next">What answers then.</param>
+    /// <returns>When it is answered.</returns>
+    internal async Task AnswerAsync(HttpContext context, OpenTown open, RequestDelegate next)
     {
         if (!_held)
         {
@@ -43,7 +45,7 @@ public sealed class HeldTown(string path, string file)
         context.Response.StatusCode = StatusCodes.Status409Conflict;
         context.Response.ContentType = "text/html; charset=utf-8";
         await context.Response.WriteAsync(Page(problems is [{ Rule: not "open-elsewhere" } other] ? $"{other.Message} {other.Remedy}" : problems is null ? "" : "It is still open there."), context.RequestAborted);
-    });
+    }
 
     private ItemList<Problem>? Choose(PathString chosen, OpenTown open) => chosen.Value switch
     {

@@ -35,13 +35,26 @@ public static class ServeApp
     /// <param name="towns">All that are open; it is among them once it answers.</param>
     /// <param name="held">The town that was meant and that another has; none where none is.</param>
     /// <returns>The app.</returns>
-    public static WebApplication Build(WebApplicationOptions options, OpenTown town, OpenTowns towns, HeldTown? held = null)
+    public static WebApplication Build(WebApplicationOptions options, OpenTown town, OpenTowns towns, HeldTown? held = null) =>
+        Build(options, Task.FromResult(new FirstTown(town, held, [])), towns);
+
+    // The town is asked for when the app has started, so that its file is read while the app is made ready.
+    private static WebApplication Build(WebApplicationOptions options, Task<FirstTown> first, OpenTowns towns)
     {
         // A page elsewhere whose name is pointed at this machine must not reach the town.
-        var app = Build(options, town, "localhost;127.0.0.1;[::1]", services => services.AddSingleton(new PhoneDoor(options, town, usualPort: PhonePort)).AddSingleton(towns));
-        held?.StandBefore(app, town);
+        var app = Build(options, "localhost;127.0.0.1;[::1]", services => services
+            .AddSingleton(_ => first.Result.Town!)
+            .AddSingleton(s => new PhoneDoor(options, s.GetRequiredService<OpenTown>(), usualPort: PhonePort))
+            .AddSingleton(towns));
+        app.Use(async (context, next) => await ((await first).Held is { } held ? held.AnswerAsync(context, (await first).Town!, next) : next(context)));
         Map(app);
-        app.Lifetime.ApplicationStarted.Register(() => towns.Stands(town, app));
+        app.Lifetime.ApplicationStarted.Register(() =>
+        {
+            if (first.Result.Town is { } town)
+            {
+                towns.Stands(town, app);
+            }
+        });
         return app;
     }
 
@@ -53,22 +66,24 @@ public static class ServeApp
     /// <returns>The app, not started.</returns>
     internal static WebApplication BuildForPhones(WebApplicationOptions options, OpenTown town, PhoneDoor door, IReadOnlyList<IPAddress> addresses)
     {
-        var app = Build(options, town, string.Join(';', addresses.Select(a => a.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{a}]" : a.ToString())), _ => { });
+        var app = Build(options, string.Join(';', addresses.Select(a => a.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{a}]" : a.ToString())), services => services.AddSingleton(town));
         app.UseDoorKeeper(door);
         Map(app);
         return app;
     }
 
-    private static WebApplication Build(WebApplicationOptions options, OpenTown town, string hosts, Action<IServiceCollection> more)
+    private static WebApplication Build(WebApplicationOptions options, string hosts, Action<IServiceCollection> itsTown)
     {
         var builder = WebApplication.CreateBuilder(options);
         builder.WebHost.UseStaticWebAssets();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        builder.Services.AddSingleton(town);
+
+        // The keys of this machine's forms lie in the maker's own folder, as everything does; there is nothing to warn of.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Services.AddSingleton<NightToday>();
         builder.Services.AddSingleton<PrintRoom>();
         builder.Services.AddSingleton(TimeProvider.System);
-        more(builder.Services);
+        itsTown(builder.Services);
         builder.Configuration["AllowedHosts"] = hosts;
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 
@@ -105,23 +120,24 @@ public static class ServeApp
     /// <returns>0, or 2 where the file cannot be opened.</returns>
     public static async Task<int> RunAsync(string? townPath, int port, CancellationToken cancel)
     {
-        var opened = OpenTown.FromFile(townPath, TownFolder.OfUser);
-        var held = HeldTown.Of(townPath, opened.Problems);
-        if ((held is null ? opened.Town : OpenTown.FromFile(null, TownFolder.OfUser).Town) is not { } town)
+        // Each takes about as long as the other.
+        var opening = Task.Run(() => FirstTown.Of(townPath, TownFolder.OfUser), cancel);
+        var options = new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory };
+        await using var towns = new OpenTowns(options, TownFolder.OfUser);
+        await using var app = Build(options, opening, towns);
+        app.Urls.Add(FreeUrl(port));
+        await app.StartAsync(cancel);
+        var first = await opening;
+        if (first.Town is not { } town)
         {
-            ReadTown.Complain(townPath ?? "the demo town", opened.Problems);
+            ReadTown.Complain(townPath ?? "the demo town", first.Problems);
             return ExitCode.BadInput;
         }
 
         using var closing = town;
-        var options = new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory };
-        await using var towns = new OpenTowns(options, TownFolder.OfUser);
-        await using var app = Build(options, town, towns, held);
-        app.Urls.Add(FreeUrl(port));
-        await app.StartAsync(cancel);
-        if (held is not null)
+        if (first.Held is not null)
         {
-            await Console.Error.WriteLineAsync(opened.Problems[0].Message.AsMemory(), cancel);
+            await Console.Error.WriteLineAsync(first.Problems[0].Message.AsMemory(), cancel);
         }
 
         await Console.Out.WriteLineAsync($"Duskwright is at {app.Urls.First()}  (Ctrl+C ends it)".AsMemory(), cancel);

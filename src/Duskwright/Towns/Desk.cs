@@ -28,6 +28,8 @@ internal sealed class Desk(WorkingFile file, string? home)
 
     internal Lazy<RouteProposal> Routes { get; private set; } = Suggested(file.Town);
 
+    internal DrawnBoard Board { get; } = new();
+
     internal ItemList<Problem> Trouble { get; set; } = [];
 
     internal LengthRule Lengths { get; set; } = LengthRule.KeptIn(home);

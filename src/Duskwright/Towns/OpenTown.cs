@@ -1,4 +1,6 @@
 using System.Security.Cryptography;
+using Duskwright.Book.Drawings;
+using Duskwright.Book.Plans;
 using Duskwright.Plan;
 using Duskwright.Plan.Checks;
 using Duskwright.Plan.Document;
@@ -15,6 +17,7 @@ namespace Duskwright.Towns;
 public sealed class OpenTown : IDisposable
 {
     private readonly Desk _desk;
+    private Task? _firstWork;
     private readonly bool _lookOnly;
     private ItemList<Problem> _refused = [];
 
@@ -43,6 +46,16 @@ public sealed class OpenTown : IDisposable
 
     /// <summary>Routes that could be taken for the buildings that have none.</summary>
     public RouteProposal SuggestedRoutes => _desk.Routes.Value;
+
+    /// <summary>Whether what the first page shows is still being worked out.</summary>
+    public bool IsBeingOpened => _firstWork is { IsCompleted: false };
+
+    /// <summary>The board as it stands, which must be there.</summary>
+    /// <param name="hour">Hours burnt.</param>
+    /// <param name="roomLux">Light in the room, lx; none to leave open what reads as lit, before the light of the rooms is known.</param>
+    /// <param name="view">What else it shows.</param>
+    /// <returns>The drawing.</returns>
+    public Drawing Board(double hour, double? roomLux, BoardView view) => _desk.Board.Of(Study, hour, roomLux, view);
 
     /// <summary>Whether it may be looked at and not changed from here.</summary>
     public bool IsToLookAt => _lookOnly;
@@ -104,7 +117,7 @@ public sealed class OpenTown : IDisposable
         // What the first page shows is worked out while the program and the browser are still starting.
         var town = new OpenTown(own, home);
         town._desk.Remember(own);
-        _ = Task.Run(() => town.Study.Buildings);
+        town._firstWork = Task.Run(() => town.Town.Board is null ? (object)town.Study.Buildings : town.Board(0, null, new BoardView()));
         return (town, []);
     }
 
