@@ -9,7 +9,6 @@ namespace Duskwright.Parts;
 /// <summary>What a hand on the board may do beside dragging: come nearer, draw point by point, measure, and choose what positions snap to.</summary>
 public partial class BoardTools
 {
-    private readonly Dictionary<DraftKind, ElementReference> _begin = [];
     private Length? _right;
     private Length? _back;
     private LengthField? _first;
@@ -53,7 +52,7 @@ public partial class BoardTools
     [Inject]
     private OpenTown Open { get; set; } = default!;
 
-    // Whoever begins to draw, perhaps far down in the margin, is brought to the board; whoever has done goes back to where drawing begins.
+    // Whoever begins to draw, perhaps far down in the margin, is brought to the board; where the focus goes from there the page keeps (focus.js).
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         var was = _drawn;
@@ -61,10 +60,6 @@ public partial class BoardTools
         if (_drawn is not null && _drawn != was)
         {
             await _form.FocusAsync(preventScroll: true);
-        }
-        else if (_drawn is null && was is { } done && (done != DraftKind.Scale || Photographed))
-        {
-            await _begin[done].FocusAsync(preventScroll: true);
         }
     }
 

@@ -16,14 +16,3 @@ addEventListener('keydown', e => {
   if (e.target.closest?.('.pick')) margin.focus();
   else if (margin.contains(e.target)) document.querySelector('.pick.picked')?.focus();
 });
-
-// What had the focus in the margin and is gone, because another thing is spoken of now, leaves it to the margin: else the next Tab would begin at the top of the page.
-let last = null, there = false;
-addEventListener('focusin', e => { last = e.target; there = last.closest?.('#margin') !== null; });
-new MutationObserver(() => {
-  const margin = document.getElementById('margin');
-  if (!there || !margin || last.isConnected || document.activeElement !== document.body) return;
-  there = false;
-  margin.focus({ preventScroll: true });
-  margin.scrollTop = 0;
-}).observe(document.documentElement, { childList: true, subtree: true });
