@@ -105,6 +105,7 @@ public sealed class SteadyTests(AppFixture app) : IClassFixture<AppFixture>
             await page.Keyboard.TypeAsync(front);
             await page.Keyboard.PressAsync("Enter");
             await Expect(page.GetByLabel("From the left edge")).ToHaveValueAsync("");
+            await Expect(page.GetByLabel("From the left edge")).ToBeFocusedAsync();
         }
 
         await page.GetByRole(AriaRole.Button, new() { Name = "It is done" }).PressAsync("Enter");
