@@ -71,7 +71,8 @@ public partial class TownPlace
 
     private BuildingResult? House => Open.Study.Buildings.FirstOrDefault(b => b.Building.Key == View.At);
 
-    private string AsOf => Open.IsSettled ? "" : Open.Settled is null ? "Which windows still read as lit, and what is worth saying, is being worked out." : "What is said here is as of before the last change; it is being worked out again.";
+    // One line above the heading, which it must not push down.
+    private string AsOf => Open.IsSettled ? "" : Open.Settled is null ? "Light and notes are being worked out." : "As of before the last change; being worked out.";
 
     private string Worst
     {
