@@ -97,6 +97,7 @@ public sealed class SteadyTests(AppFixture app) : IClassFixture<AppFixture>
 
         // Drawn by typed corners it goes on by arrow keys.
         await page.GetByRole(AriaRole.Button, new() { Name = "House", Exact = true }).PressAsync("Enter");
+        await Expect(page.Locator(".drafting")).ToBeFocusedAsync();
         await page.GetByLabel("From the left edge").FocusAsync();
         foreach (var (left, front) in ((string, string)[])[("100", "20"), ("160", "20"), ("160", "60")])
         {
